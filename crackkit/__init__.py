@@ -1,0 +1,33 @@
+"""Where concrete cracks, and how bars keep the cracks too small to matter.
+
+The names an engineer types (``SimpleBeam``, ``compare``, ...) are handed on lazily, so that
+``import crackkit`` costs next to nothing.
+"""
+
+import importlib
+import os
+import sys
+
+__version__ = "0.1.0"
+
+# Small solves run ten times slower when BLAS threads fight for two cores; the variables only
+# count when they are set before numpy is loaded.
+if "numpy" not in sys.modules:
+    for _name in ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS"):
+        os.environ.setdefault(_name, "1")
+
+_homes = {
+    "SimpleBeam": "crackkit.sandbox",
+}
+
+__all__ = list(_homes)
+
+
+def __getattr__(name: str):
+    if name in _homes:
+        return getattr(importlib.import_module(_homes[name]), name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
+def __dir__() -> list[str]:
+    return sorted([*globals(), *_homes])

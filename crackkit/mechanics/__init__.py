@@ -1,0 +1,1 @@
+"""Pure mechanics and published rules: numbers in, numbers out (N, mm, MPa)."""
