@@ -14,6 +14,7 @@ _no_network = re.compile(
     r"|Temporary failure in name resolution|getaddrinfo failed|Network is unreachable"
 )
 _collecting = re.compile(r"Collecting (?P<name>[A-Za-z0-9][\w.-]*)")
+_error = re.compile(r"^\s*(?:ERROR|\w*Error): .*$", re.MULTILINE)
 _width = 78
 
 
@@ -83,7 +84,7 @@ def _reason(log: Path) -> str:
             "Connect this computer to the internet and start again: what is already here is kept.\n"
             "The whole story is in {log}"
         ).format(log=log)
-    errors = [line for line in text.splitlines() if line.startswith("ERROR")]
+    errors = _error.findall(text)
     return _("The packages could not be installed.\n{error}\nThe whole story is in {log}").format(
-        error=errors[0] if errors else "", log=log
+        error=errors[0].strip() if errors else "", log=log
     )
