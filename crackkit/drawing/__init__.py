@@ -1,0 +1,1 @@
+"""Drawing: an Outcome becomes a Picture, and painters show the Picture."""

@@ -1,0 +1,156 @@
+"""The display list: shapes in drawing units, each with a role, never with a raw colour.
+
+x runs to the right and y down, as on a screen. Painters turn roles into style (`palette`).
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+import numpy as np
+
+
+@dataclass(frozen=True)
+class Polygon:
+    """A closed, filled outline; `points` has shape (n, 2)."""
+
+    points: np.ndarray
+    role: str
+
+
+@dataclass(frozen=True)
+class Polyline:
+    """An open line; `width` overrides the width of the role [drawing units]."""
+
+    points: np.ndarray
+    role: str
+    width: float | None = None
+
+
+@dataclass(frozen=True)
+class Lines:
+    """Many separate straight lines, shape (n, 2, 2), drawn as one: hatches, ticks, grids."""
+
+    segments: np.ndarray
+    role: str
+
+
+@dataclass(frozen=True)
+class Circle:
+    """A filled circle."""
+
+    x: float
+    y: float
+    radius: float
+    role: str
+
+
+@dataclass(frozen=True)
+class Arrow:
+    """A straight arrow; its point is at (x2, y2)."""
+
+    x1: float
+    y1: float
+    x2: float
+    y2: float
+    role: str
+    head: float = 9.0
+
+
+@dataclass(frozen=True)
+class Text:
+    """A line of words; (x, y) is on the baseline at its `anchor` (start, middle, end)."""
+
+    x: float
+    y: float
+    text: str
+    role: str
+    anchor: str = "start"
+
+
+@dataclass(frozen=True)
+class Raster:
+    """A map of values from -1 (squeezed) to +1 (stretched), row 0 on top."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    values: np.ndarray
+
+
+@dataclass(frozen=True)
+class Handle:
+    """What a reader can drag, and how a way on the drawing becomes a value.
+
+    Attributes
+    ----------
+    path : str
+        Which input it changes, a path in the structure.
+    label, text : str
+        Name of the handle and its present value in words, for readers that listen.
+    axis : str
+        ``"x"`` or ``"y"``: the direction in which it can be dragged.
+    per_unit : float
+        Change of the value (inner units) for one drawing unit along the axis.
+    value, low, high, step : float
+        Present value, range and key step (inner units).
+    """
+
+    path: str
+    label: str
+    text: str
+    axis: str
+    per_unit: float
+    value: float
+    low: float
+    high: float
+    step: float
+
+
+@dataclass(frozen=True)
+class Group:
+    """Shapes that belong together; with a `handle` they can be dragged as one."""
+
+    shapes: tuple
+    handle: Handle | None = None
+
+
+@dataclass(frozen=True)
+class Picture:
+    """A finished drawing, ready for any painter."""
+
+    width: float
+    height: float
+    shapes: tuple
+    title: str
+    description: str = ""
+    paper: str = field(default="paper")
+
+
+def every_shape(shapes) -> Iterator:
+    """Walk through all shapes, those inside groups too."""
+    for shape in shapes:
+        if isinstance(shape, Group):
+            yield from every_shape(shape.shapes)
+        else:
+            yield shape
+
+
+def handles(shapes) -> Iterator[Handle]:
+    """Walk through the handles of a drawing."""
+    for shape in shapes:
+        if isinstance(shape, Group):
+            if shape.handle:
+                yield shape.handle
+            yield from handles(shape.shapes)
+
+
+def rectangle(x: float, y: float, width: float, height: float, role: str) -> Polygon:
+    """Make an upright rectangle from its upper left corner."""
+    corners = [(x, y), (x + width, y), (x + width, y + height), (x, y + height)]
+    return Polygon(np.array(corners), role)
+
+
+def line(x1: float, y1: float, x2: float, y2: float, role: str) -> Polyline:
+    """Make a straight line."""
+    return Polyline(np.array([(x1, y1), (x2, y2)]), role)

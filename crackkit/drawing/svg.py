@@ -1,0 +1,178 @@
+"""The live painter: a Picture becomes one SVG string (about half a millisecond, some 20 kB)."""
+
+from functools import cache
+from html import escape
+
+import numpy as np
+
+from crackkit.drawing import raster
+from crackkit.drawing.palette import FONT, THEMES, Style
+from crackkit.drawing.shapes import (
+    Arrow,
+    Circle,
+    Group,
+    Handle,
+    Lines,
+    Picture,
+    Polygon,
+    Polyline,
+    Raster,
+    Text,
+)
+
+
+def svg(picture: Picture, theme: str = "light") -> str:
+    """Paint a picture.
+
+    Parameters
+    ----------
+    picture : Picture
+    theme : str
+        ``"light"``, ``"dark"``, ``"projector"`` or ``"print"``.
+
+    Returns
+    -------
+    str
+        An SVG element with title and description, no ids, that fills the width it is given.
+    """
+    parts = [_opening(picture, theme)]
+    _paint_all(picture.shapes, theme, parts)
+    parts.append("</svg>")
+    return "".join(parts)
+
+
+def _opening(picture: Picture, theme: str) -> str:
+    w, h = f"{picture.width:g}", f"{picture.height:g}"
+    paper = THEMES[theme].style("paper").fill
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {w} {h}" role="group" '
+        f'style="width:100%;height:auto;display:block" font-family="{FONT}" '
+        f'stroke-linejoin="round" stroke-linecap="round"><title>{escape(picture.title)}</title>'
+        f'<desc>{escape(picture.description)}</desc><rect width="{w}" height="{h}" rx="6" '
+        f'fill="{paper}"/>'
+    )
+
+
+def _paint_all(shapes, theme: str, parts: list[str]) -> None:
+    for shape in shapes:
+        if isinstance(shape, Group):
+            parts.append(_group_opening(shape.handle))
+            _paint_all(shape.shapes, theme, parts)
+            parts.append("</g>")
+        else:
+            parts.append(_PAINTERS[type(shape)](shape, theme))
+
+
+def _group_opening(handle: Handle | None) -> str:
+    if handle is None:
+        return "<g>"
+    h = handle
+    return (
+        f'<g class="ck-handle" tabindex="0" role="slider" focusable="true" '
+        f'aria-label="{escape(h.label)}" aria-valuetext="{escape(h.text)}" '
+        f'aria-valuenow="{h.value:.6g}" aria-valuemin="{h.low:.6g}" aria-valuemax="{h.high:.6g}" '
+        f'aria-orientation="{"horizontal" if h.axis == "x" else "vertical"}" '
+        f'data-path="{escape(h.path)}" data-axis="{h.axis}" data-per-unit="{h.per_unit:.9g}" '
+        f'data-step="{h.step:.9g}">'
+    )
+
+
+@cache
+def _attributes(theme: str, role: str) -> str:
+    return _written(THEMES[theme].style(role))
+
+
+def _written(style: Style) -> str:
+    words = [f'fill="{style.fill or "none"}"']
+    if style.stroke:
+        words.append(f'stroke="{style.stroke}" stroke-width="{style.width:g}"')
+    if style.dash:
+        words.append(f'stroke-dasharray="{style.dash}" stroke-linecap="butt"')
+    if style.opacity != 1.0:
+        words.append(f'opacity="{style.opacity:g}"')
+    return " ".join(words)
+
+
+def _line_only(theme: str, role: str, width: float | None) -> str:
+    style = THEMES[theme].style(role)
+    words = f'fill="none" stroke="{style.stroke}" stroke-width="{width or style.width:.4g}"'
+    if style.dash:
+        words += f' stroke-dasharray="{style.dash}" stroke-linecap="butt"'
+    return words
+
+
+def _points(points: np.ndarray) -> str:
+    return " ".join([f"{x:.1f},{y:.1f}" for x, y in np.asarray(points).tolist()])
+
+
+def _polygon(shape: Polygon, theme: str) -> str:
+    return f'<polygon points="{_points(shape.points)}" {_attributes(theme, shape.role)}/>'
+
+
+def _polyline(shape: Polyline, theme: str) -> str:
+    look = _line_only(theme, shape.role, shape.width)
+    return f'<polyline points="{_points(shape.points)}" {look}/>'
+
+
+def _lines(shape: Lines, theme: str) -> str:
+    rows = np.asarray(shape.segments).reshape(-1, 4).tolist()
+    path = "".join([f"M{a:.1f} {b:.1f}L{c:.1f} {d:.1f}" for a, b, c, d in rows])
+    return f'<path d="{path}" {_line_only(theme, shape.role, None)}/>'
+
+
+def _circle(shape: Circle, theme: str) -> str:
+    place = f'cx="{shape.x:.1f}" cy="{shape.y:.1f}" r="{shape.radius:.1f}"'
+    return f"<circle {place} {_attributes(theme, shape.role)}/>"
+
+
+def arrow_head(shape: Arrow) -> np.ndarray:
+    """Corners of the head of an arrow, shape (3, 2)."""
+    tip, tail = np.array([shape.x2, shape.y2]), np.array([shape.x1, shape.y1])
+    along = tip - tail
+    along = along / (np.hypot(*along) or 1.0)
+    across = np.array([-along[1], along[0]])
+    base = tip - shape.head * along
+    return np.array([tip, base + 0.45 * shape.head * across, base - 0.45 * shape.head * across])
+
+
+def _arrow(shape: Arrow, theme: str) -> str:
+    style = THEMES[theme].style(shape.role)
+    head = arrow_head(shape)
+    end = head[1:].mean(axis=0)
+    return (
+        f'<path d="M{shape.x1:.1f} {shape.y1:.1f}L{end[0]:.1f} {end[1]:.1f}" fill="none" '
+        f'stroke="{style.stroke}" stroke-width="{style.width:g}" stroke-linecap="butt"/>'
+        f'<polygon points="{_points(head)}" fill="{style.fill}"/>'
+    )
+
+
+@cache
+def _letters(theme: str, role: str) -> str:
+    style = THEMES[theme].style(role)
+    bold = ' font-weight="700"' if style.bold else ""
+    return f'fill="{style.fill}" font-size="{style.size:g}"{bold}'
+
+
+def _text(shape: Text, theme: str) -> str:
+    anchor = "" if shape.anchor == "start" else f' text-anchor="{shape.anchor}"'
+    look = _letters(theme, shape.role)
+    return f'<text x="{shape.x:.1f}" y="{shape.y:.1f}" {look}{anchor}>{escape(shape.text)}</text>'
+
+
+def _raster(shape: Raster, theme: str) -> str:
+    return (
+        f'<image x="{shape.x:.1f}" y="{shape.y:.1f}" width="{shape.width:.1f}" '
+        f'height="{shape.height:.1f}" preserveAspectRatio="none" '
+        f'href="{raster.data_address(shape.values, theme)}"/>'
+    )
+
+
+_PAINTERS = {
+    Polygon: _polygon,
+    Polyline: _polyline,
+    Lines: _lines,
+    Circle: _circle,
+    Arrow: _arrow,
+    Text: _text,
+    Raster: _raster,
+}

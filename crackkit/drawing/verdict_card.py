@@ -1,0 +1,79 @@
+"""The verdict, readable from the back row, and the tiles of numbers."""
+
+import numpy as np
+
+from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.shapes import Circle, Polygon, Polyline, Text, rectangle
+from crackkit.drawing.words_on import paragraph
+from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED, UNHELD, YIELDS
+from crackkit.units import shown
+from crackkit.words import _
+
+VERDICTS = {
+    UNCRACKED: (_("uncracked"), "good"),
+    TIGHT: (_("tight"), "good"),
+    TOO_WIDE: (_("too wide"), "warn"),
+    YIELDS: (_("bars give way"), "bad"),
+    UNHELD: (_("nothing holds it"), "bad"),
+}
+
+
+def verdict_card(outcome, frame: Frame, view: View) -> list:
+    """Draw the verdict with its symbol and one sentence."""
+    word, colour = VERDICTS[outcome.verdict.key]
+    x, y = frame.left + 24, frame.top + 28
+    return [
+        rectangle(frame.left, frame.top, frame.width, frame.height, "card"),
+        *_symbol(x, y, colour),
+        Text(frame.left + 48, frame.top + 38, word, f"verdict_{colour}"),
+        *paragraph(
+            frame.left + 12, frame.top + 62, outcome.verdict.why, "note", frame.width - 20, 3
+        ),
+    ]
+
+
+def _symbol(x: float, y: float, colour: str) -> list:
+    """A tick in a disc, a bang in a triangle, a cross in a square: told apart without colour."""
+    if colour == "good":
+        tick = np.array([(x - 6, y), (x - 2, y + 5), (x + 7, y - 6)])
+        return [Circle(x, y, 14, colour), Polyline(tick, "symbol")]
+    if colour == "warn":
+        corners = np.array([(x, y - 16), (x + 17, y + 13), (x - 17, y + 13)])
+        bang = Polyline(np.array([(x, y - 6), (x, y + 3)]), "symbol")
+        return [Polygon(corners, colour), bang, Circle(x, y + 8.5, 2.0, "paper")]
+    arms = [np.array([(x - 6, y - 6), (x + 6, y + 6)]), np.array([(x - 6, y + 6), (x + 6, y - 6)])]
+    square = rectangle(x - 14, y - 14, 28, 28, colour)
+    return [square, *(Polyline(arm, "symbol") for arm in arms)]
+
+
+def tiles(outcome, frames, view: View) -> list:
+    """Draw the tiles of numbers."""
+    shapes = []
+    for frame, (words, value) in zip(frames, tile_texts(outcome, view), strict=True):
+        shapes.append(rectangle(frame.left, frame.top, frame.width, frame.height, "card"))
+        shapes.append(Text(frame.left + 10, frame.top + 18, words, "tile_word"))
+        shapes.append(Text(frame.left + 10, frame.top + 42, value, "tile_number"))
+    return shapes
+
+
+def tile_texts(outcome, view: View) -> list[tuple[str, str]]:
+    """Words and number of each tile."""
+    worst, system = outcome.worst, view.system
+    moves = (
+        "—"
+        if outcome.movement.falls_at is not None
+        else shown(abs(outcome.movement.largest), "movement", system)
+    )
+    widest = outcome.widest
+    width = _("none") if widest is None else "—"
+    if widest is not None and widest.width is not None:
+        width = shown(widest.width.governing, "width", system)
+    stress = shown(worst.steel_stress, "stress", system) if worst.steel_stress else "—"
+    return [
+        (_("moves at most"), moves),
+        (_("bending moment"), shown(worst.moment, "moment", system)),
+        (_("cracks from"), shown(worst.cracking_moment, "moment", system)),
+        (_("pull in the bars"), stress),
+        (_("widest crack"), width),
+        (_("bars weigh"), shown(outcome.steel_mass, "mass", system)),
+    ]

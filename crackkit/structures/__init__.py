@@ -1,0 +1,1 @@
+"""Structures: one file each, validated inputs in, an Outcome out."""

@@ -1,0 +1,302 @@
+"""The common vocabulary: what mechanics says of any structure, in answer to the four questions.
+
+How does it move (`Movement`)? Where is it stretched (`TensionZone`, `StressMap`)? Where will it
+crack (`Crack`)? What holds the crack, and is it tight enough (`SteelLine`, `Verdict`)?
+Lengths in mm, forces in N, stresses in MPa; x from the left end, z down from the top face.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+UNCRACKED, TIGHT, TOO_WIDE, YIELDS, UNHELD = (
+    "uncracked",
+    "tight",
+    "too_wide",
+    "yields",
+    "unheld",
+)
+
+
+@dataclass(frozen=True)
+class Movement:
+    """The shape the structure takes.
+
+    Attributes
+    ----------
+    x, down : ndarray
+        Stations [mm] and how far each moves down [mm].
+    largest, at : float
+        Largest movement [mm] (signed, down positive) and where [mm].
+    falls_at : float or None
+        Where it breaks [mm] when nothing holds it; the shape is then a picture of the fall.
+    """
+
+    x: np.ndarray
+    down: np.ndarray
+    largest: float
+    at: float
+    falls_at: float | None = None
+
+
+@dataclass(frozen=True)
+class TensionZone:
+    """A stretch of one face where the concrete is pulled.
+
+    Attributes
+    ----------
+    face : str
+        ``"top"`` or ``"bottom"``.
+    start, end : float
+        Where it is stretched at all [mm].
+    peak, at : float
+        Largest stress as a multiple of the tensile strength [-], and where [mm].
+    cracked : tuple of (start, end)
+        The parts [mm] where the stress is beyond the strength.
+    """
+
+    face: str
+    start: float
+    end: float
+    peak: float
+    at: float
+    cracked: tuple[tuple[float, float], ...]
+
+
+@dataclass(frozen=True)
+class WidthBand:
+    """Crack width by several published rules.
+
+    Attributes
+    ----------
+    low, middle, high : float
+        Smallest, median and largest width [mm].
+    governing : float
+        Width [mm] by the rule that belongs to the chosen code family.
+    rule : str
+        Name of that rule.
+    by_rule : tuple of (name, width)
+        All of them.
+    """
+
+    low: float
+    middle: float
+    high: float
+    governing: float
+    rule: str
+    by_rule: tuple[tuple[str, float], ...]
+
+
+@dataclass(frozen=True)
+class Crack:
+    """One predicted crack.
+
+    Attributes
+    ----------
+    face : str
+        The face where it opens.
+    at : float
+        Where it opens [mm].
+    path : ndarray
+        Its line, points (x, z) [mm], from the face to the tip.
+    width : WidthBand or None
+        None where no bar crosses it: there is no rule for the width of a crack nothing holds.
+    steel_stress : float
+        Stress in the outermost bars that cross it [MPa]; 0 where none does.
+    bars : tuple of str
+        Keys of the layers of bars that cross it while they are stretched.
+    developed : float
+        Share [-] of their strength those bars can build up there.
+    """
+
+    face: str
+    at: float
+    path: np.ndarray
+    width: WidthBand | None
+    steel_stress: float
+    bars: tuple[str, ...]
+    developed: float
+
+
+@dataclass(frozen=True)
+class SteelLine:
+    """Stress along one layer of bars.
+
+    Attributes
+    ----------
+    key, label : str
+        Name inside the structure, and for the reader.
+    x, stress, capacity : ndarray
+        Stations [mm], stress (tension positive) and what the bars can build up there [MPa].
+    depth, start, end : float
+        Depth of the centres from the top face and ends of the bars [mm].
+    number : int
+        Bars side by side.
+    diameter : float
+        Of each bar [mm].
+    size : str
+        Name of the bar size.
+    side_cover : float
+        Clear concrete beside the outer bars [mm].
+    """
+
+    key: str
+    label: str
+    x: np.ndarray
+    stress: np.ndarray
+    capacity: np.ndarray
+    depth: float
+    start: float
+    end: float
+    number: int
+    diameter: float
+    size: str
+    side_cover: float
+
+
+@dataclass(frozen=True)
+class StressMap:
+    """Stress in the uncracked member as a multiple of the tensile strength.
+
+    Attributes
+    ----------
+    x, z : ndarray
+        Grid lines [mm].
+    ratio : ndarray, shape (len(z), len(x))
+        The principal stress that is larger in size: pull positive, squeeze negative [-].
+    """
+
+    x: np.ndarray
+    z: np.ndarray
+    ratio: np.ndarray
+
+
+@dataclass(frozen=True)
+class WorstSection:
+    """The cross-section through the worst crack, or through the most stretched place.
+
+    Attributes
+    ----------
+    at : float
+        Where [mm].
+    face : str
+        Its stretched face.
+    axis : float
+        Depth of the neutral axis from the top [mm].
+    cracked : bool
+        Whether the section is cracked there.
+    moment, cracking_moment, yield_moment, ultimate_moment : float
+        Moments [N mm], as positive numbers; the last two are 0 where no bar crosses.
+    steel_stress : float
+        Stress in the outermost stretched bars [MPa].
+    """
+
+    at: float
+    face: str
+    axis: float
+    cracked: bool
+    moment: float
+    cracking_moment: float
+    yield_moment: float
+    ultimate_moment: float
+    steel_stress: float
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """The answer in one word, with the limit it was held against.
+
+    Attributes
+    ----------
+    key : str
+        ``"uncracked"``, ``"tight"``, ``"too_wide"``, ``"yields"`` or ``"unheld"``.
+    width : float or None
+        The width that was judged [mm].
+    limit : Limit
+        The limit for the chosen use, with its source.
+    why : str
+        One sentence.
+    """
+
+    key: str
+    width: float | None
+    limit: object
+    why: str
+
+
+@dataclass(frozen=True)
+class Caution:
+    """Something a user must be told about this very case; `grave` ones come first."""
+
+    key: str
+    text: str
+    grave: bool = False
+
+
+@dataclass(frozen=True)
+class WorkingStep:
+    """One line of the working, for checking by hand.
+
+    Attributes
+    ----------
+    symbol, formula : str
+        What is worked out, and how.
+    numbers : str
+        The formula with the numbers put in; may be empty.
+    value : float or str
+        Result in N, mm, MPa.
+    quantity : str
+        Kind of quantity, a key of the units table.
+    clause : str
+        Where the formula stands.
+    topic : str
+        Heading under which the step is listed.
+    """
+
+    symbol: str
+    formula: str
+    numbers: str
+    value: float | str
+    quantity: str
+    clause: str
+    topic: str = ""
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """What mechanics says of a structure; see the module's first lines."""
+
+    structure: object
+    movement: Movement
+    tension: tuple[TensionZone, ...]
+    cracks: tuple[Crack, ...]
+    steel: tuple[SteelLine, ...]
+    verdict: Verdict
+    cautions: tuple[Caution, ...]
+    stresses: StressMap
+    worst: WorstSection
+    x: np.ndarray
+    moment: np.ndarray
+    shear: np.ndarray
+    steel_mass: float
+    work: Callable[[], tuple[WorkingStep, ...]]
+
+    @cached_property
+    def working(self) -> tuple[WorkingStep, ...]:
+        """The steps from the loads to the crack width; made when first asked for."""
+        return self.work()
+
+    @property
+    def widest(self) -> Crack | None:
+        """The crack that decides: one that nothing holds, else the widest by the family's rule."""
+        if not self.cracks:
+            return None
+        return max(self.cracks, key=_severity)
+
+
+def _severity(crack: Crack) -> tuple[bool, float]:
+    if crack.width is None:
+        return (True, 0.0)
+    return (False, crack.width.governing)

@@ -1,0 +1,182 @@
+"""A beam on two supports, with or without ends that reach past them."""
+
+from dataclasses import dataclass
+
+from crackkit.mechanics import beam as beams
+from crackkit.mechanics import crack_limits
+from crackkit.structures import fields, line_member
+from crackkit.structures.laid_bars import STIRRUP_SIZES, LaidBars, layer
+from crackkit.structures.member import Member
+from crackkit.structures.outcome import Outcome
+from crackkit.words import _
+
+CODES = (("ACI", "ACI 318-19"), ("EN", "EN 1992-1-1"))
+DURATIONS = (
+    ("short", _("short: minutes to days")),
+    ("lasting", _("lasting: months and years")),
+)
+EXPOSURES = tuple((limit.key, limit.label) for limit in crack_limits.LIMITS["ACI"])
+# Weight of reinforced concrete, N/mm3: EN 1991-1-1 Table A.1 gives 25 kN/m3; 150 lb/ft3
+# (23.6 kN/m3) is common practice with ACI 318.
+UNIT_WEIGHT = {"EN": 25.0e-6, "ACI": 23.56e-6}
+
+
+def _beam_length(beam, _load) -> float:
+    return beam.length
+
+
+def _longest_overhang(beam, _owner) -> float:
+    return min(3000.0, beam.span / 2)
+
+
+@dataclass(frozen=True)
+class PointLoad:
+    """A load on one place; the place is measured from the left end of the beam."""
+
+    force: float = fields.number(_("Load"), "force", 0.0, 300e3, 40e3, _("Pushes down."))
+    at: float = fields.number(
+        _("Place"), "length", 0.0, _beam_length, 3000.0, _("From the left end of the beam.")
+    )
+
+
+@dataclass(frozen=True)
+class SimpleBeam:
+    """A rectangular beam on two supports: every input, with its range in N, mm, MPa.
+
+    Raises
+    ------
+    InputError
+        If an input is outside its range; names field, value and range.
+    """
+
+    span: float = fields.number(
+        _("Span"), "length", 1000.0, 12000.0, 6000.0, _("From support to support.")
+    )
+    width: float = fields.number(_("Width"), "size", 150.0, 800.0, 300.0, _("Of the beam."))
+    depth: float = fields.number(
+        _("Depth"), "size", 150.0, 1200.0, 500.0, _("Top face to bottom face.")
+    )
+    uniform_load: float = fields.number(
+        _("Spread load"), "line_load", 0.0, 80.0, 10.0, _("On the whole length, own weight apart.")
+    )
+    self_weight: bool = fields.switch(
+        _("Own weight"), True, _("Count the weight of the beam itself.")
+    )
+    loads: tuple[PointLoad, ...] = fields.parts(_("Point load"), 1, 3, (PointLoad(),))
+    bottom: LaidBars = fields.part(_("Bottom bars"), LaidBars())
+    top: LaidBars = fields.part(_("Top bars"), LaidBars(size="10", number=2, face="top"))
+    stirrup: str = fields.choice(
+        _("Stirrups"), STIRRUP_SIZES, "10", _("They go round the bars and move them inwards.")
+    )
+    strength: float = fields.number(
+        _("Concrete strength"), "strength", 15.0, 60.0, 30.0, _("Cylinder strength.")
+    )
+    yield_strength: float = fields.number(
+        _("Steel yields at"), "stress", 250.0, 600.0, 420.0, _("Yield strength of the bars.")
+    )
+    overhang_left: float = fields.number(
+        _("Left end past its support"), "length", 0.0, _longest_overhang, 0.0
+    )
+    overhang_right: float = fields.number(
+        _("Right end past its support"), "length", 0.0, _longest_overhang, 0.0
+    )
+    exposure: str = fields.choice(
+        _("Place and use"), EXPOSURES, "dry", _("Sets the crack width limit.")
+    )
+    duration: str = fields.choice(_("The load stays"), DURATIONS, "short")
+    code: str = fields.choice(
+        _("Rules of"), CODES, "ACI", _("Family of rules for strength and limit.")
+    )
+
+    def __post_init__(self):
+        fields.check(self)
+
+    @property
+    def length(self) -> float:
+        """From end to end [mm]."""
+        return self.overhang_left + self.span + self.overhang_right
+
+    @property
+    def supports(self) -> tuple[float, float]:
+        """Places of the two supports [mm] from the left end."""
+        return self.overhang_left, self.overhang_left + self.span
+
+    @property
+    def line_load(self) -> float:
+        """Spread load with own weight, if that counts [N/mm]."""
+        own = UNIT_WEIGHT[self.code] * self.width * self.depth if self.self_weight else 0.0
+        return self.uniform_load + own
+
+    @property
+    def cage(self) -> tuple[float, float, float]:
+        """Clear concrete above, below and beside the stirrups as laid [mm]."""
+        side = self.bottom.cover
+        return self.top.cover + self.top.drop, self.bottom.cover - self.bottom.drop, side
+
+    def support_range(self, index: int) -> tuple[str, float, float]:
+        """How far a support can be moved along the beam: handle path, low and high [mm]."""
+        left, right = self.supports
+        if index == 0:
+            return "support.left", max(0.0, right - 12000.0), _left_most(right)
+        free = self.length - left
+        return "support.right", self.length - _left_most(free), self.length
+
+    def drop_range(self, key: str) -> tuple[str, float, float, float]:
+        """How far a layer of bars can be dropped: path, value, low, high [mm]."""
+        path = f"{key}.drop"
+        item = next(i for i in fields.inputs(self) if i.path == path)
+        return path, item.value, item.low, item.high
+
+    def solve(self) -> Outcome:
+        """Answer the four questions."""
+        return line_member.outcome(self, member(self), bent(self), self.line_load)
+
+
+def _left_most(reach: float) -> float:
+    """Largest overhang when support and far support lie `reach` apart with it [mm].
+
+    An overhang is at most 3 m and at most half the span, and the span at least 1 m.
+    """
+    return max(0.0, min(3000.0, reach / 3, reach - 1000.0))
+
+
+def handle_changes(beam: SimpleBeam, path: str, value: float) -> dict:
+    """Translate a drag on the drawing into changes of inputs.
+
+    Dragging a support slides it along a beam that keeps its length.
+    """
+    if path == "support.left":
+        return {"overhang_left": value, "span": beam.supports[1] - value}
+    if path == "support.right":
+        return {"overhang_right": beam.length - value, "span": value - beam.supports[0]}
+    return {path: value}
+
+
+def member(beam: SimpleBeam) -> Member:
+    """Give the beam as a member with bars: what the cracking of the concrete depends on."""
+    layers = (
+        layer("bottom", _("bottom bars"), beam.bottom, beam),
+        layer("top", _("top bars"), beam.top, beam),
+    )
+    return Member.of(
+        length=beam.length,
+        width=beam.width,
+        depth=beam.depth,
+        layers=tuple(item for item in layers if item.number),
+        strength=beam.strength,
+        yield_strength=beam.yield_strength,
+        code=beam.code,
+        duration=beam.duration,
+        exposure=beam.exposure,
+    )
+
+
+def bent(beam: SimpleBeam):
+    """Solve the beam as it bends before any crack: moments, shears, reactions."""
+    member_of = beam.width * beam.depth**3 / 12
+    loads = [beams.PointLoad(load.force, load.at) for load in beam.loads if load.force]
+    if beam.line_load:
+        w = beam.line_load
+        loads.append(beams.LineLoad(0.0, beam.length, w, w))
+    supports = [beams.Support(at) for at in beam.supports]
+    return beams.solve(beam.length, supports, loads, member_of)

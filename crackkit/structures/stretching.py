@@ -1,0 +1,86 @@
+"""Where a bent member is stretched, and where the stretch is more than the concrete can bear."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from crackkit.structures.member import Member, States, states
+from crackkit.structures.outcome import TensionZone
+
+FACES = ("bottom", "top")
+SENSE = {"bottom": 1, "top": -1}
+
+
+@dataclass(frozen=True)
+class Stretch:
+    """Bending along the member and what it does to the uncracked concrete.
+
+    Attributes
+    ----------
+    x, moment, shear : ndarray, shape (n,)
+        Stations [mm], sagging moment [N mm], shear [N].
+    states : States
+        Section states at the stations.
+    face_ratio : dict of ndarray
+        Pull at each face as a multiple of the cracking strength [-].
+    """
+
+    member: Member
+    x: np.ndarray
+    moment: np.ndarray
+    shear: np.ndarray
+    states: States
+    face_ratio: dict
+
+    @property
+    def cracked(self) -> np.ndarray:
+        """Whether the section cracks at each station."""
+        return np.maximum(self.face_ratio["bottom"], self.face_ratio["top"]) > 1.0
+
+    @property
+    def row(self) -> np.ndarray:
+        """Row of the section state at each station: 0 uncracked, 1 bottom, 2 top cracked."""
+        return np.where(self.cracked, np.where(self.moment >= 0, 1, 2), 0)
+
+
+def stretch(member: Member, x, moment, shear) -> Stretch:
+    """Work out the pull at both faces at stations x [mm] for moment [N mm] and shear [N]."""
+    along = states(member, x)
+    per_moment = moment / (along.inertia[0] * member.cracking_strength)
+    ratios = {
+        "bottom": per_moment * (member.section.depth - along.axis[0]),
+        "top": -per_moment * along.axis[0],
+    }
+    return Stretch(member, x, moment, shear, along, ratios)
+
+
+def intervals(x: np.ndarray, y: np.ndarray) -> list[tuple[float, float]]:
+    """List the stretches of x where y is positive, ends placed by straight-line interpolation."""
+    inside = y > 0
+    edges = np.flatnonzero(inside[1:] != inside[:-1])
+    # the crossing between two stations, where y changes sign
+    crossings = x[edges] - y[edges] * (x[edges + 1] - x[edges]) / (y[edges + 1] - y[edges])
+    bounds = crossings.tolist()
+    if inside[0]:
+        bounds.insert(0, float(x[0]))
+    if inside[-1]:
+        bounds.append(float(x[-1]))
+    return list(zip(bounds[::2], bounds[1::2], strict=True))
+
+
+def tension_zones(stretched: Stretch) -> tuple[TensionZone, ...]:
+    """List the zones of both faces where the concrete is pulled, and where it cracks."""
+    zones = []
+    for face in FACES:
+        ratio = stretched.face_ratio[face]
+        cracking = intervals(stretched.x, ratio - 1.0)
+        for start, end in intervals(stretched.x, ratio - 1e-6):
+            zones.append(_zone(stretched.x, ratio, face, start, end, cracking))
+    return tuple(zone for zone in zones if zone.end - zone.start > 1.0)
+
+
+def _zone(x, ratio, face, start, end, cracking) -> TensionZone:
+    inside = (x >= start) & (x <= end)
+    best = int(np.argmax(np.where(inside, ratio, -np.inf)))
+    parts = tuple((a, b) for a, b in cracking if a >= start - 1e-6 and b <= end + 1e-6)
+    return TensionZone(face, start, end, float(ratio[best]), float(x[best]), parts)
