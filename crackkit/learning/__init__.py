@@ -1,0 +1,1 @@
+"""Learning: what a learner is asked, how answers are marked, what is remembered. No widgets."""
