@@ -13,7 +13,8 @@ _no_network = re.compile(
     r"NewConnectionError|NameResolutionError|ConnectTimeout|Failed to establish a new connection"
     r"|Temporary failure in name resolution|getaddrinfo failed|Network is unreachable"
 )
-_collecting = re.compile(r"Collecting (?P<name>[A-Za-z0-9][\w.-]*)")
+# A package from an index, or a wheel that already lies on this computer.
+_fetching = re.compile(r"Collecting (?P<name>[A-Za-z0-9][\w.-]*)|Processing .*[/\\](?P<wheel>\w+)-")
 _error = re.compile(r"^\s*(?:ERROR|\w*Error): .*$", re.MULTILINE)
 _width = 78
 
@@ -56,11 +57,10 @@ def _progress(lines: Iterable[str]) -> Iterable[str]:
     """Turn pip's own lines into short ones: which package is fetched, then the long last step."""
     seen: set[str] = set()
     for line in lines:
-        if match := _collecting.match(line.strip()):
-            seen.add(match["name"])
-            yield _("  fetching packages: {count}, {name}").format(
-                count=len(seen), name=match["name"]
-            )
+        if match := _fetching.match(line.strip()):
+            name = match["name"] or match["wheel"]
+            seen.add(name)
+            yield _("  fetching packages: {count}, {name}").format(count=len(seen), name=name)
         elif line.startswith("Installing collected packages"):
             count = line.count(",") + 1
             yield _("  putting {count} packages in place (a minute or so)").format(count=count)

@@ -9,7 +9,7 @@ import tempfile
 import time
 import urllib.error
 import urllib.request
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -21,6 +21,13 @@ from crackkit.words import _
 HOST = "127.0.0.1"
 USUAL_PORT = 8888
 _ports_to_try = 100
+# Ctrl-C is for us: a server that takes it too, and is told a second time, leaves kernels behind.
+_own_process_group = (
+    {"creationflags": subprocess.CREATE_NEW_PROCESS_GROUP}
+    if os.name == "nt"
+    else {"process_group": 0}
+)
+_direct = urllib.request.build_opener(urllib.request.ProxyHandler({}))  # never by way of a proxy
 _patience = 90.0  # s; a first start from a slow disk compiles every module
 
 
@@ -56,7 +63,10 @@ class Server:
 
 @contextmanager
 def running_server(
-    port: int = USUAL_PORT, folder: Path = PROJECT, variables: Mapping[str, str] = os.environ
+    port: int = USUAL_PORT,
+    folder: Path = PROJECT,
+    variables: Mapping[str, str] = os.environ,
+    options: Sequence[str] = (),
 ) -> Iterator[Server]:
     """Start JupyterLab, hand it over when it answers, stop it at the end.
 
@@ -68,6 +78,8 @@ def running_server(
         What the file list of the page shows.
     variables : mapping
         Environment variables to start from.
+    options : sequence of str
+        More options of JupyterLab; the tests use them.
 
     Raises
     ------
@@ -79,18 +91,19 @@ def running_server(
     handle, name = tempfile.mkstemp(prefix="crackkit-server-", suffix=".log")
     with os.fdopen(handle, "wb") as record:
         process = subprocess.Popen(
-            _command(port, folder),
+            [*_command(port, folder), *options],
             env=server_environment(variables) | {"JUPYTER_TOKEN": token},
             stdin=subprocess.DEVNULL,
             stdout=record,
             stderr=subprocess.STDOUT,
+            **_own_process_group,
         )
     server = Server(port, token, folder, Path(name), process)
     try:
         _wait_for(server)
         yield server
     finally:
-        _stop(process)
+        _stop(server)
     server.log.unlink(missing_ok=True)
 
 
@@ -143,22 +156,29 @@ def _command(port: int, folder: Path) -> list[str]:
 
 
 def _wait_for(server: Server) -> None:
-    direct = urllib.request.build_opener(urllib.request.ProxyHandler({}))
     end = time.monotonic() + _patience
     while time.monotonic() < end and server.process.poll() is None:
         try:
-            with direct.open(f"http://{HOST}:{server.port}/api", timeout=5):
+            with _direct.open(f"http://{HOST}:{server.port}/api", timeout=5):
                 return
         except (urllib.error.URLError, OSError):
             time.sleep(0.05)
     raise Trouble(_("JupyterLab did not start. What it said is in {log}").format(log=server.log))
 
 
-def _stop(process: subprocess.Popen) -> None:
+def _stop(server: Server) -> None:
     """Ask the server to end, which ends its kernels too; insist only if it does not listen."""
-    process.terminate()
-    try:
-        process.wait(timeout=15)
-    except subprocess.TimeoutExpired:
-        process.kill()
-        process.wait()
+    request = urllib.request.Request(
+        f"http://{HOST}:{server.port}/api/shutdown",
+        method="POST",
+        headers={"Authorization": f"token {server.token}"},
+    )
+    for insist in (lambda: _direct.open(request, timeout=5).close(), server.process.terminate):
+        try:
+            insist()
+            server.process.wait(timeout=10)
+            return
+        except (OSError, subprocess.TimeoutExpired):
+            continue
+    server.process.kill()
+    server.process.wait()

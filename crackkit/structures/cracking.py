@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crackkit.mechanics.concrete import modulus_en, tensile_strength_en
 from crackkit.mechanics.crack_path import crack_paths
 from crackkit.mechanics.crack_width import all_widths, band
 from crackkit.mechanics.crack_zone import CrackZone
@@ -85,8 +86,9 @@ def crack_zone(member: Member, held: Crossing, steel_stress) -> CrackZone:
         neutral_axis=held.squeezed,
         side_cover=outer.side_cover,
         number=outer.number,
-        tensile_strength=member.concrete.tensile,
-        modular_ratio=STEEL_MODULUS / member.concrete.modulus,
+        # only the European rules read these two, so they follow EN 1992-1-1 Table 3.1
+        tensile_strength=tensile_strength_en(member.concrete.strength),
+        modular_ratio=STEEL_MODULUS / modulus_en(member.concrete.strength),
         duration=member.duration,
         bond="good" if bottom else "poor",
     )

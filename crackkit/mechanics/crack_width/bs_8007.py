@@ -3,6 +3,7 @@
 import numpy as np
 
 from crackkit.mechanics.crack_width.result import CrackWidth, Line
+from crackkit.mechanics.crack_zone import CrackZone
 from crackkit.words import _
 
 _RULE = ("bs_8007", "BS 8007", "BS8007-1987", "App. B")
@@ -44,7 +45,7 @@ _LINES = {
 }
 
 
-def bs_8007(zone, design_width=0.2):
+def bs_8007(zone: CrackZone, design_width=0.2) -> CrackWidth:
     """Give the crack width midway between two bars by the standard for liquid-retaining work.
 
     The section is to be worked out with half the modulus of the concrete.

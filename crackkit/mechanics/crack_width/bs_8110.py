@@ -1,11 +1,13 @@
 """BS 8110: the width halfway between two bars, for buildings."""
 
 from crackkit.mechanics.crack_width.bs_8007 import british_width
+from crackkit.mechanics.crack_width.result import CrackWidth
+from crackkit.mechanics.crack_zone import CrackZone
 
 _RULE = ("bs_8110", "BS 8110", "BS8110-2-1985", "3.8.3")
 
 
-def bs_8110(zone):
+def bs_8110(zone: CrackZone) -> CrackWidth:
     """Give the crack width midway between two bars; about one crack in five is wider.
 
     The section is to be worked out with half the modulus of the concrete. In bending the form is

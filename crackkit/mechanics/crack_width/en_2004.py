@@ -4,6 +4,7 @@ import numpy as np
 
 from crackkit.mechanics.crack_width.mean_strain import mean_strain
 from crackkit.mechanics.crack_width.result import CrackWidth, Line
+from crackkit.mechanics.crack_zone import CrackZone
 
 _RULE = ("en_2004", "EN 1992-1-1:2004", "EN1992-1-1-2004", "7.3.4")
 
@@ -54,7 +55,7 @@ _RESULTS = (
 _LINES = {action: (*_INPUTS, *depths, *_RESULTS) for action, depths in _DEPTHS.items()}
 
 
-def en_2004(zone, k3=3.4, k4=0.425):
+def en_2004(zone: CrackZone, k3=3.4, k4=0.425) -> CrackWidth:
     """Give the crack width of Eurocode 2, edition 2004.
 
     Bars farther apart than 5(c + phi/2) no longer govern the crack spacing: Eq. (7.14) then takes

@@ -4,6 +4,7 @@ import numpy as np
 
 from crackkit.mechanics.crack_width.mean_strain import mean_strain
 from crackkit.mechanics.crack_width.result import CrackWidth, Line
+from crackkit.mechanics.crack_zone import CrackZone
 
 _RULE = ("en_2023", "EN 1992-1-1:2023", "EN1992-1-1-2023", "9.2.3")
 
@@ -69,7 +70,7 @@ _LINES = {
 }
 
 
-def en_2023(zone):
+def en_2023(zone: CrackZone) -> CrackWidth:
     """Give the crack width of Eurocode 2, edition 2023.
 
     The limits on the effective height around the bars are stated from memory; the upper bound on

@@ -3,6 +3,7 @@
 import numpy as np
 
 from crackkit.mechanics.crack_width.result import CrackWidth, Line
+from crackkit.mechanics.crack_zone import CrackZone
 
 _RULE = ("frosch", "Frosch", "FROSCH1999", "p. 440")
 
@@ -30,7 +31,7 @@ _LINES = {
 }
 
 
-def frosch(zone):
+def frosch(zone: CrackZone) -> CrackWidth:
     """Give the largest crack width at the stretched face, midway between two bars.
 
     The stretched concrete between cracks is given no credit, and the corner of the section is

@@ -1,6 +1,7 @@
 """Gergely and Lutz: the width found by statistics on many beam tests."""
 
 from crackkit.mechanics.crack_width.result import CrackWidth, Line
+from crackkit.mechanics.crack_zone import CrackZone
 from crackkit.mechanics.us_customary import PSI
 
 # Printed in thousandths of an inch, for ksi and inches; the inches cancel.
@@ -35,7 +36,7 @@ _LINES = {
 }
 
 
-def gergely_lutz(zone):
+def gergely_lutz(zone: CrackZone) -> CrackWidth:
     """Give the most probable largest crack width at the stretched face.
 
     Fitted to beams with steel stresses of about 100 to 550 MPa and centre covers up to about

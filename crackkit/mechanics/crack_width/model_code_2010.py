@@ -3,6 +3,7 @@
 import numpy as np
 
 from crackkit.mechanics.crack_width.result import CrackWidth, Line
+from crackkit.mechanics.crack_zone import CrackZone
 
 _RULE = ("model_code_2010", "Model Code 2010", "MC2010", "7.6.4.4")
 
@@ -50,7 +51,7 @@ _LINES = {
 }
 
 
-def model_code_2010(zone):
+def model_code_2010(zone: CrackZone) -> CrackWidth:
     """Give the crack width of Model Code 2010 at the stretched face.
 
     Shrinkage between the cracks, which widens them under lasting load, is not counted.

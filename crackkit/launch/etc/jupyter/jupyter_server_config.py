@@ -29,7 +29,9 @@ def store_no_results(model, **_):
     if model["type"] != "notebook" or "crackkit" not in notebook["metadata"]:
         return
     notebook["metadata"].pop("widgets", None)
+    notebook["metadata"]["language_info"] = {"name": "python"}
     for cell in notebook["cells"]:
+        cell["metadata"].pop("execution", None)
         if cell["cell_type"] == "code":
             cell["outputs"], cell["execution_count"] = [], None
 
