@@ -4,10 +4,12 @@ import os
 import shutil
 import subprocess
 import sys
+import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
 from crackkit.launch.places import LESSONS, PROJECT
+from crackkit.launch.server import server_environment
 
 CHROMIUM_NAMES = (
     "chromium",
@@ -38,7 +40,10 @@ def run_tests(arguments: Sequence[str] = (), benchmark: bool = False) -> int:
         Time the live path instead of testing.
     """
     command = [sys.executable, "-m", "pytest", *pytest_arguments(arguments, benchmark)]
-    return subprocess.call(command, cwd=PROJECT)
+    with tempfile.TemporaryDirectory(prefix="crackkit-test-home-") as home:
+        # Lessons under test keep their progress apart from the reader's own.
+        variables = server_environment(os.environ) | {"CRACKKIT_HOME": home}
+        return subprocess.call(command, cwd=PROJECT, env=variables)
 
 
 def pytest_arguments(arguments: Sequence[str], benchmark: bool) -> list[str]:

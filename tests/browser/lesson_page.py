@@ -1,0 +1,105 @@
+"""A lesson in the browser: opened, waited for, looked at, listened to."""
+
+import re
+import time
+from pathlib import Path
+
+# What the page or Chromium itself reports in every JupyterLab, lesson or not.
+HARMLESS = re.compile(r"favicon|ResizeObserver loop|workspaces/.* 404", re.IGNORECASE)
+_error_message = re.compile(rb'"msg_type":\s*"error"')
+_error_text = re.compile(rb'"ename":\s*"(?P<name>[^"]*)",\s*"evalue":\s*"(?P<value>[^"]*)"')
+
+# The first panel with a notebook, its kernel, and whether each code cell was run.
+_STATE = """() => {
+  const app = window.jupyterapp;
+  const panel = app && app.shell.currentWidget;
+  const session = panel && panel.sessionContext && panel.sessionContext.session;
+  const kernel = session && session.kernel;
+  if (!kernel || !panel.content || !panel.content.widgets) return {ready: false};
+  const code = panel.content.widgets.filter(cell => cell.model.type === 'code');
+  return {
+    ready: kernel.connectionStatus === 'connected' && kernel.status === 'idle',
+    ran: code.filter(cell => cell.model.executionCount !== null).length,
+    code: code.filter(cell => cell.model.sharedModel.getSource().trim()).length,
+  };
+}"""
+
+
+class LessonPage:
+    """One browser page on one lesson.
+
+    Parameters
+    ----------
+    page : playwright.sync_api.Page
+        The page; its other methods are there for the tests.
+    server : crackkit.launch.server.Server
+        What serves the lesson.
+    pictures : Path
+        Folder for screenshots.
+    """
+
+    def __init__(self, page, server, pictures: Path):
+        self.page, self.server, self.pictures = page, server, pictures
+        self.troubles: list[str] = []
+        page.on("console", self._hear_console)
+        page.on("pageerror", lambda error: self._note("page", str(error)))
+        page.on("websocket", lambda socket: socket.on("framereceived", self._hear_kernel))
+
+    def open(self, lesson: Path, patience: float = 60.0) -> "LessonPage":
+        """Open a lesson and wait until its cells have run by themselves and its widgets show."""
+        self.page.goto(self.server.address(lesson))
+        self.wait_until_run(patience)
+        return self
+
+    def wait_until_run(self, patience: float = 60.0) -> None:
+        """Wait until every code cell of the current notebook has run and the kernel is idle."""
+        end, state = time.monotonic() + patience, {}
+        while time.monotonic() < end:
+            state = self.page.evaluate(_STATE)
+            if state["ready"] and state["ran"] >= state["code"]:
+                self.page.wait_for_timeout(150)  # the last widget is still being painted
+                return
+            self.page.wait_for_timeout(50)
+        self.screenshot("never_ready")
+        raise AssertionError(f"the lesson did not come alive within {patience} s: {state}")
+
+    def wait_until_idle(self, patience: float = 20.0) -> None:
+        """Wait until the kernel has answered everything the page asked."""
+        end = time.monotonic() + patience
+        while time.monotonic() < end:
+            self.page.wait_for_timeout(60)
+            if self.page.evaluate(_STATE)["ready"]:
+                return
+        raise AssertionError(f"the kernel was still busy after {patience} s")
+
+    def screenshot(self, name: str) -> Path:
+        """Keep a picture of the window; give its file."""
+        self.pictures.mkdir(parents=True, exist_ok=True)
+        file = self.pictures / f"{name}.png"
+        self.page.screenshot(path=file)
+        return file
+
+    def close(self) -> list[str]:
+        """End the lesson's kernel and close the page; give what went wrong on it."""
+        self.page.evaluate(
+            "async () => { const app = window.jupyterapp;"
+            " if (app) await app.serviceManager.sessions.shutdownAll(); }"
+        )
+        troubles = list(self.troubles)  # what comes while closing is of no interest
+        self.page.close()
+        return troubles
+
+    def _hear_console(self, message) -> None:
+        if message.type == "error":
+            self._note("console", f"{message.text} ({message.location.get('url', '')})")
+
+    def _hear_kernel(self, payload) -> None:
+        data = payload.encode() if isinstance(payload, str) else payload
+        if _error_message.search(data):
+            found = _error_text.search(data)
+            text = b": ".join(found.groups()).decode() if found else "unreadable"
+            self._note("kernel", text)
+
+    def _note(self, where: str, text: str) -> None:
+        if not HARMLESS.search(text):
+            self.troubles.append(f"{where}: {text}")
