@@ -1,6 +1,6 @@
 """The picture of a beam: four bands, the section at the worst place, the verdict, the tiles."""
 
-from crackkit.drawing.frames import LAYOUTS, PLAIN, View
+from crackkit.drawing.frames import PLAIN, View, layout_of
 from crackkit.drawing.movement_band import movement_band
 from crackkit.drawing.section_view import section_view
 from crackkit.drawing.shapes import Picture
@@ -26,7 +26,7 @@ def beam_picture(outcome, view: View = PLAIN) -> Picture:
     -------
     Picture
     """
-    layout = LAYOUTS[view.layout]
+    layout = layout_of(view)
     shapes = (
         *verdict_card(outcome, layout.verdict, view),
         *movement_band(outcome, layout.movement, view),

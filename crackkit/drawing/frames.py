@@ -48,38 +48,74 @@ def _tiles(left, top, width, columns, count) -> tuple[Frame, ...]:
     )
 
 
-WIDE = Layout(
-    width=1000,
-    height=652,
-    movement=Frame(14, 8, 690, 176),
-    stretch=Frame(14, 192, 690, 208),
-    steel=Frame(14, 410, 690, 172),
-    verdict=Frame(730, 12, 256, 104),
-    section=Frame(730, 128, 256, 268),
-    scale=Frame(730, 410, 256, 172),
-    tiles=_tiles(14, 592, 982, 6, 6),
-)
-NARROW = Layout(
-    width=620,
-    height=1014,
-    verdict=Frame(14, 10, 592, 84),
-    movement=Frame(14, 104, 592, 176),
-    stretch=Frame(14, 286, 592, 208),
-    steel=Frame(14, 502, 592, 172),
-    section=Frame(14, 684, 292, 196),
-    scale=Frame(322, 684, 284, 196),
-    tiles=_tiles(14, 890, 602, 3, 6),
-)
-LAYOUTS = {"wide": WIDE, "narrow": NARROW}
+RIGHT = 256.0  # width of the right column: verdict, section, scale of widths
+LEAST_WIDE = 780.0  # below this width the right column goes under the bands
+LIMITS = (560.0, 1200.0)  # least and largest width of a picture
+
+
+def wide(width: float) -> Layout:
+    """Lay out the bands on the left, verdict, section and scale on the right."""
+    left, right = width - RIGHT - 54, width - RIGHT - 14
+    return Layout(
+        width=width,
+        height=652,
+        movement=Frame(14, 8, left, 176),
+        stretch=Frame(14, 192, left, 208),
+        steel=Frame(14, 410, left, 172),
+        verdict=Frame(right, 12, RIGHT, 104),
+        section=Frame(right, 128, RIGHT, 268),
+        scale=Frame(right, 410, RIGHT, 172),
+        tiles=_tiles(14, 592, width - 18, 6, 6),
+    )
+
+
+def narrow(width: float) -> Layout:
+    """Lay out everything below each other, section and scale side by side."""
+    full = width - 28
+    half = (full - 16) / 2
+    return Layout(
+        width=width,
+        height=1014,
+        verdict=Frame(14, 10, full, 84),
+        movement=Frame(14, 104, full, 176),
+        stretch=Frame(14, 286, full, 208),
+        steel=Frame(14, 502, full, 172),
+        section=Frame(14, 684, half + 4, 196),
+        scale=Frame(14 + half + 12, 684, half, 196),
+        tiles=_tiles(14, 890, full + 10, 3, 6),
+    )
+
+
+NAMED = {"wide": 1000.0, "narrow": 620.0}
 
 
 @dataclass(frozen=True)
 class View:
-    """How a picture is wanted: units, layout, and whether it can be dragged."""
+    """How a picture is wanted.
+
+    Attributes
+    ----------
+    system : str
+        Units, ``"SI"`` or ``"US"``.
+    layout : str
+        ``"wide"`` or ``"narrow"``: a width by name.
+    live : bool
+        Whether it can be dragged.
+    width : float or None
+        Width of the paper [drawing units], where it is to fit a page; overrides the name.
+    """
 
     system: str = "SI"
     layout: str = "wide"
     live: bool = True
+    width: float | None = None
+
+
+def layout_of(view: View) -> Layout:
+    """Lay out a picture for a view; words keep their size at every width."""
+    width = NAMED[view.layout] if view.width is None else view.width
+    width = float(np.clip(width, *LIMITS))
+    return wide(width) if width >= LEAST_WIDE else narrow(width)
 
 
 PLAIN = View(live=False)  # a still picture in SI units
