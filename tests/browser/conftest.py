@@ -61,7 +61,9 @@ def server(chromium_path, workbook_folder, tmp_path_factory):
     }
     # The tests ask the page itself whether its kernel is idle, and so need a handle on it.
     options = ["--LabApp.expose_app_in_browser=True"]
-    with running_server(18888, workbook_folder, variables, options) as started:
+    # Parallel workers look for a free port in ranges of their own.
+    worker = int(os.environ.get("PYTEST_XDIST_WORKER", "gw0").removeprefix("gw"))
+    with running_server(18888 + 100 * worker, workbook_folder, variables, options) as started:
         yield started
 
 
