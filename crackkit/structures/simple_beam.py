@@ -1,6 +1,7 @@
 """A beam on two supports, with or without ends that reach past them."""
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from crackkit.mechanics import beam as beams
 from crackkit.mechanics import crack_limits
@@ -88,6 +89,15 @@ class SimpleBeam:
         _("Rules of"), CODES, "ACI", _("Family of rules for strength and limit.")
     )
 
+    # how controls are grouped: heading, and the inputs under it
+    topics: ClassVar[tuple] = (
+        (_("Loads"), ("loads", "uniform_load", "self_weight", "duration")),
+        (_("Bottom bars"), ("bottom", "stirrup")),
+        (_("Top bars"), ("top",)),
+        (_("Beam"), ("span", "width", "depth", "overhang_left", "overhang_right")),
+        (_("Use and rules"), ("exposure", "code", "strength", "yield_strength")),
+    )
+
     def __post_init__(self):
         fields.check(self)
 
@@ -127,6 +137,18 @@ class SimpleBeam:
         item = next(i for i in fields.inputs(self) if i.path == path)
         return path, item.value, item.low, item.high
 
+    def handle_changes(self, path: str, value: float) -> dict:
+        """Translate a drag on the drawing into changes of inputs.
+
+        Dragging a support slides it along a beam that keeps its length.
+        """
+        left, right = self.supports
+        if path == "support.left":
+            return {"overhang_left": value, "span": right - value}
+        if path == "support.right":
+            return {"overhang_right": self.length - value, "span": value - left}
+        return {path: value}
+
     def solve(self) -> Outcome:
         """Answer the four questions."""
         return line_member.outcome(self, member(self), bent(self), self.line_load)
@@ -138,18 +160,6 @@ def _left_most(reach: float) -> float:
     An overhang is at most 3 m and at most half the span, and the span at least 1 m.
     """
     return max(0.0, min(3000.0, reach / 3, reach - 1000.0))
-
-
-def handle_changes(beam: SimpleBeam, path: str, value: float) -> dict:
-    """Translate a drag on the drawing into changes of inputs.
-
-    Dragging a support slides it along a beam that keeps its length.
-    """
-    if path == "support.left":
-        return {"overhang_left": value, "span": beam.supports[1] - value}
-    if path == "support.right":
-        return {"overhang_right": beam.length - value, "span": value - beam.supports[0]}
-    return {path: value}
 
 
 def member(beam: SimpleBeam) -> Member:
