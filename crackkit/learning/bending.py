@@ -1,0 +1,97 @@
+"""Which way a member bends, and the sentences that say what bending does to a face."""
+
+import numpy as np
+
+from crackkit.words import _
+
+SMILE, FROWN, STRAIGHT = "smile", "frown", "straight"
+FACE_NAMES = {"bottom": _("bottom"), "top": _("top")}
+ROW = {"top": 0, "bottom": -1}
+NOTHING = 0.02  # pull, as a multiple of the strength [-], below which a member counts as idle
+SLACK = 1.0  # mm
+
+
+def face_stress(outcome, face: str, places) -> np.ndarray:
+    """Read the stress along a face: multiples of the strength [-], pull positive.
+
+    Parameters
+    ----------
+    outcome : Outcome
+    face : str
+        ``"top"`` or ``"bottom"``.
+    places : array_like
+        Where [mm from the left end].
+    """
+    return np.interp(places, outcome.stresses.x, outcome.stresses.ratio[ROW[face]])
+
+
+def largest_stress(outcome) -> float:
+    """Largest stress at any face, pull or squeeze [-]; 0 for a member that is as good as idle."""
+    rows = outcome.stresses.ratio[[0, -1]]
+    largest = float(np.abs(rows).max())
+    return largest if largest > NOTHING else 0.0
+
+
+def bend(outcome, start: float, end: float) -> str:
+    """Tell which way the member bends, mostly, from start to end [mm]."""
+    here = np.linspace(start, end, 21)
+    moment = np.interp(here, outcome.x, outcome.moment)
+    strongest = float(moment[np.argmax(np.abs(moment))])
+    if abs(strongest) <= 1e-3 * float(np.abs(outcome.moment).max(initial=0.0)):
+        return STRAIGHT
+    return SMILE if strongest > 0 else FROWN
+
+
+def why(outcome, face: str, start: float, end: float) -> str:
+    """Say what bending does to a face from start to end [mm], and how."""
+    way = bend(outcome, start, end)
+    if way == STRAIGHT:
+        return _("Nothing bends it here: neither face is stretched.")
+    return f"{_cause(outcome, way, start, end)} {_effect(face, way)}"
+
+
+def _effect(face: str, way: str) -> str:
+    stretched = (face == "bottom") == (way == SMILE)
+    if face == "bottom":
+        if stretched:
+            return _("the bottom gets longer, so it is stretched.")
+        return _("the bottom gets shorter, so it is squeezed, not stretched.")
+    if stretched:
+        return _("the top gets longer, so it is stretched.")
+    return _("the top gets shorter, so it is squeezed, not stretched.")
+
+
+def _cause(outcome, way: str, start: float, end: float) -> str:
+    if way == SMILE:
+        return _("Here it bends like a smile:")
+    first, last = outer_supports(outcome)
+    if start < first - SLACK or end > last + SLACK:
+        return _("Past the support the end hangs down, and it bends like a frown:")
+    if _hangs_past(outcome, start, end):
+        return _("Beside this support the hanging end still bends it like a frown:")
+    return _("Over the support it bends like a frown:")
+
+
+def _hangs_past(outcome, start: float, end: float) -> bool:
+    first, last = outer_supports(outcome)
+    return any(
+        zone.face == "top"
+        and zone.start <= end
+        and zone.end >= start
+        and (zone.start < first - SLACK or zone.end > last + SLACK)
+        for zone in outcome.tension
+    )
+
+
+def outer_supports(outcome) -> tuple[float, float]:
+    """First and last support [mm]; the ends of the member where it names no supports."""
+    places = getattr(outcome.structure, "supports", ())
+    if not places:
+        return float(outcome.x[0]), float(outcome.x[-1])
+    return float(min(places)), float(max(places))
+
+
+def loads_between(outcome, start: float, end: float) -> bool:
+    """Tell whether a point load presses on the top from start to end [mm]."""
+    loads = getattr(outcome.structure, "loads", ())
+    return any(load.force > 0 and start <= load.at <= end for load in loads)
