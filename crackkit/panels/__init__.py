@@ -1,0 +1,1 @@
+"""Panels: controls, live pictures, predictions, tasks and questions on the page."""

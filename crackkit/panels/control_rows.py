@@ -1,0 +1,91 @@
+"""Controls made from the declarations of a structure: what the page needs to draw them."""
+
+from crackkit.mechanics.bars import ASTM, METRIC
+from crackkit.structures.fields import Input, inputs
+from crackkit.units import number, shown, slider_range, unit
+
+
+def topics(structure, system: str, locked: tuple[str, ...] = ()) -> list[dict]:
+    """List the controls, topic by topic.
+
+    Parameters
+    ----------
+    structure : object
+        A structure with declared inputs and ``topics``.
+    system : str
+        Units in which numbers are shown.
+    locked : tuple of str
+        Paths, or beginnings of paths, that the reader may not change; they are left out.
+    """
+    rows = [item for item in inputs(structure) if not _under(item.path, locked)]
+    listed = []
+    for label, prefixes in structure.topics:
+        chosen = [item for p in prefixes for item in rows if _under(item.path, (p,))]
+        if chosen:
+            listed.append({"label": label, "rows": [_row(item, system) for item in chosen]})
+    return listed
+
+
+def _under(path: str, prefixes: tuple[str, ...]) -> bool:
+    return any(path == p or path.startswith(f"{p}.") for p in prefixes)
+
+
+def _row(item: Input, system: str) -> dict:
+    row = {
+        "path": item.path,
+        "label": _label(item),
+        "help": item.declared.help,
+        "kind": _kind(item),
+    }
+    if row["kind"] == "choice":
+        row["choices"] = _choices(item, system)
+    if row["kind"] == "slider":
+        row["unit"] = unit(item.declared.quantity, system)
+        row["bounds"] = bounds(item, system)
+    return row
+
+
+def _label(item: Input) -> str:
+    # "Point load 2: place" needs its group; under "Bottom bars" the topic says it already
+    numbered = [group for group in item.groups if group[-1:].isdigit()]
+    return ": ".join([*numbered, item.declared.label])
+
+
+def _kind(item: Input) -> str:
+    if item.declared.quantity == "switch":
+        return "switch"
+    return "choice" if item.declared.choices else "slider"
+
+
+def _choices(item: Input, system: str) -> list[list[str]]:
+    """Offer bars of the reader's own system, and the one in place whatever it is."""
+    foreign = METRIC if system == "US" else ASTM
+    return [
+        [value, label]
+        for value, label in item.declared.choices
+        if value not in foreign or value == item.value
+    ]
+
+
+def bounds(item: Input, system: str) -> list[float]:
+    """Give low, high and step of a slider in display units."""
+    return list(slider_range(item.low, item.high, item.declared.quantity, system))
+
+
+def values(structure, system: str) -> dict[str, list]:
+    """Give the value and the text of every control."""
+    return {item.path: _value(item, system) for item in inputs(structure)}
+
+
+def _value(item: Input, system: str) -> list:
+    if item.declared.choices:
+        return [item.value, ""]
+    quantity = item.declared.quantity
+    return [round(number(item.value, quantity, system), 6), shown(item.value, quantity, system)]
+
+
+def all_bounds(structure, system: str) -> dict[str, list[float]]:
+    """Give the bounds of every slider; some depend on other inputs."""
+    return {
+        item.path: bounds(item, system) for item in inputs(structure) if not item.declared.choices
+    }

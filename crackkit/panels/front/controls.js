@@ -1,0 +1,125 @@
+// Controls from a list: tabs of sliders, choices and switches, each with its name.
+
+let controlCount = 0;
+
+function element(tag, attributes = {}, text = "") {
+  const made = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
+  if (text) made.textContent = text;
+  return made;
+}
+
+function controls(model, box, send) {
+  const rows = new Map(); // path -> { show(value, text), bound(low, high, step) }
+  let chosen = 0;
+
+  function build() {
+    rows.clear();
+    const topics = model.get("topics");
+    chosen = Math.min(chosen, topics.length - 1);
+    const tabs = element("div", { class: "ck-tabs", role: "tablist" });
+    const sheets = topics.map((topic, k) => sheet(topic, k, tabs));
+    box.replaceChildren(tabs, ...sheets);
+    choose(chosen);
+    refresh();
+  }
+
+  function sheet(topic, k, tabs) {
+    const id = `ck-sheet-${++controlCount}`;
+    const tab = element("button", { type: "button", role: "tab", "aria-controls": id,
+      class: "ck-tab" }, topic.label);
+    tab.addEventListener("click", () => choose(k));
+    tab.addEventListener("keydown", (event) => tabKey(event, k));
+    tabs.append(tab);
+    const made = element("div", { id, role: "tabpanel", "aria-label": topic.label,
+      class: "ck-sheet" });
+    made.append(...topic.rows.map(row));
+    if (topic.rows.some((one) => one.path.startsWith("loads."))) made.append(loadButtons());
+    return made;
+  }
+
+  function tabKey(event, k) {
+    const count = box.querySelectorAll(".ck-tab").length;
+    const way = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
+    if (!way) return;
+    choose((k + way + count) % count);
+    box.querySelectorAll(".ck-tab")[chosen].focus();
+    event.preventDefault();
+  }
+
+  function choose(k) {
+    chosen = k;
+    box.querySelectorAll(".ck-tab").forEach((tab, i) => {
+      tab.setAttribute("aria-selected", i === k);
+      tab.tabIndex = i === k ? 0 : -1;
+    });
+    box.querySelectorAll(".ck-sheet").forEach((one, i) => { one.hidden = i !== k; });
+  }
+
+  function loadButtons() {
+    const words = model.get("words");
+    const line = element("div", { class: "ck-row ck-buttons" });
+    for (const act of ["add_load", "drop_load"]) {
+      const button = element("button", { type: "button", class: "ck-button" }, words[act]);
+      button.addEventListener("click", () => send.act(act));
+      line.append(button);
+    }
+    return line;
+  }
+
+  function row(spec) {
+    const id = `ck-control-${++controlCount}`;
+    const line = element("div", { class: `ck-row ck-is-${spec.kind}`, "data-path": spec.path });
+    const label = element("label", { for: id, title: spec.help, class: "ck-label" }, spec.label);
+    line.append(label, ...{ slider, choice, switch: toggle }[spec.kind](spec, id));
+    return line;
+  }
+
+  function slider(spec, id) {
+    const range = element("input", { type: "range", id, class: "ck-range" });
+    const entry = element("input", { type: "text", class: "ck-entry", spellcheck: "false",
+      autocomplete: "off", "aria-label": spec.label });
+    range.addEventListener("input", () => send.set(spec.path, Number(range.value)));
+    entry.addEventListener("change", () => send.text(spec.path, entry.value));
+    entry.addEventListener("focus", () => entry.select());
+    rows.set(spec.path, {
+      bound([low, high, step]) {
+        range.min = low; range.max = high; range.step = step;
+      },
+      show([value, text]) {
+        if (!send.waiting(spec.path)) range.value = value;
+        range.setAttribute("aria-valuetext", text);
+        if (document.activeElement !== entry || !send.waiting(spec.path)) entry.value = text;
+      },
+    });
+    return [range, entry];
+  }
+
+  function choice(spec, id) {
+    const list = element("select", { id, class: "ck-choice" });
+    for (const [value, label] of spec.choices) list.append(element("option", { value }, label));
+    list.addEventListener("change", () => send.set(spec.path, list.value));
+    rows.set(spec.path, { bound() {}, show([value]) { list.value = value; } });
+    return [list];
+  }
+
+  function toggle(spec, id) {
+    const tick = element("input", { type: "checkbox", id, class: "ck-tick" });
+    tick.addEventListener("change", () => send.set(spec.path, tick.checked));
+    rows.set(spec.path, { bound() {}, show([value]) { tick.checked = value; } });
+    return [tick];
+  }
+
+  function refresh() {
+    for (const [path, bounds] of Object.entries(model.get("bounds"))) rows.get(path)?.bound(bounds);
+    for (const [path, value] of Object.entries(model.get("values"))) rows.get(path)?.show(value);
+  }
+
+  model.on("change:topics", build);
+  model.on("change:bounds change:values change:refused", refresh);
+  build();
+  return () => {
+    model.off("change:topics", build);
+    model.off("change:bounds change:values change:refused", refresh);
+  };
+}

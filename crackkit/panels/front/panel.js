@@ -1,0 +1,140 @@
+// A panel: toolbar, picture, controls, messages; one conversation with the kernel.
+
+function conversation(model) {
+  // Changes that the kernel has not answered yet. They are sent together, so that none is lost
+  // when the browser merges messages while the kernel is busy.
+  const pending = new Map();
+  let count = 0;
+
+  function push(kind, path, value) {
+    count += 1;
+    pending.set(path, { kind, value, n: count });
+    const message = { n: count, set: {}, drag: {} };
+    for (const [one, change] of pending) message[change.kind][one] = change.value;
+    model.set("changes", message);
+    model.save_changes();
+  }
+
+  model.on("change:done", () => {
+    const done = model.get("done");
+    for (const [path, change] of pending) if (change.n <= done) pending.delete(path);
+  });
+
+  return {
+    set: (path, value) => push("set", path, value),
+    drag: (path, value) => push("drag", path, value),
+    text: (path, text) => model.send({ kind: "text", path, text }),
+    act: (name, value) => model.send({ kind: "act", name, value }),
+    waiting: (path) => pending.has(path),
+  };
+}
+
+function toolbar(model, send) {
+  const bar = element("div", { class: "ck-bar", role: "toolbar" });
+  const words = model.get("words");
+  const units = picker("units", words.units, [["SI", "SI"], ["US", "US"]]);
+  const theme = picker("theme", words.theme,
+    ["auto", "light", "dark", "projector"].map((name) => [name, words[name]]));
+  bar.append(units, theme);
+  for (const [name, label] of model.get("buttons")) {
+    const button = element("button", { type: "button", class: "ck-button", "data-act": name }, label);
+    button.addEventListener("click", () => send.act(name));
+    bar.append(button);
+  }
+
+  function picker(name, label, options) {
+    const box = element("label", { class: "ck-pick" }, `${label} `);
+    const list = element("select", { class: "ck-choice", "data-act": name });
+    for (const [value, text] of options) list.append(element("option", { value }, text));
+    const show = () => { list.value = model.get(name); };
+    list.addEventListener("change", () => send.act(name, list.value));
+    model.on(`change:${name}`, show);
+    show();
+    box.append(list);
+    return box;
+  }
+  return bar;
+}
+
+function messages(model, root) {
+  const error = element("div", { class: "ck-error", role: "alert" });
+  const note = element("div", { class: "ck-note", role: "status" });
+  const cautions = element("ul", { class: "ck-cautions" });
+  const more = element("div", { class: "ck-more" });
+  const spoken = element("p", { class: "ck-spoken", "aria-live": "polite" });
+  let rest = null;
+
+  const shows = {
+    error() { error.textContent = model.get("error"); error.hidden = !model.get("error"); },
+    note() { note.textContent = model.get("note"); note.hidden = !model.get("note"); },
+    cautions() {
+      cautions.replaceChildren(...model.get("cautions").map(([text, grave]) =>
+        element("li", { class: grave ? "ck-grave" : "" }, text)));
+    },
+    more() { more.innerHTML = model.get("more"); },
+    alt() {
+      // read out once the picture has come to rest, not at each step of a drag
+      clearTimeout(rest);
+      rest = setTimeout(() => { spoken.textContent = model.get("alt"); }, 900);
+    },
+    shown_theme() { root.dataset.ckTheme = model.get("shown_theme"); },
+  };
+  const off = Object.entries(shows).map(([name, show]) => {
+    model.on(`change:${name}`, show);
+    show();
+    return () => model.off(`change:${name}`, show);
+  });
+  return { error, note, cautions, more, spoken, off };
+}
+
+function deliver(model) {
+  // files and text that the kernel hands out
+  model.on("msg:custom", (message, buffers) => {
+    if (message.kind === "copy") navigator.clipboard?.writeText(message.text).catch(() => {});
+    if (message.kind === "save") {
+      const link = element("a", { download: message.name });
+      link.href = URL.createObjectURL(new Blob([buffers[0]], { type: message.type }));
+      link.click();
+      setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+    }
+  });
+}
+
+function watchRoom(model, box) {
+  let last = 0;
+  const watcher = new ResizeObserver(() => {
+    const room = Math.round(box.clientWidth / 20) * 20;
+    if (!room || room === last) return;
+    last = room;
+    model.set("room", room);
+    model.save_changes();
+  });
+  watcher.observe(box);
+  return () => watcher.disconnect();
+}
+
+function render({ model, el }) {
+  const root = element("div", { class: "ck-panel", "data-lm-suppress-shortcuts": "true" });
+  const picture = element("div", { class: "ck-picture" });
+  const board = element("div", { class: "ck-controls" });
+  const send = conversation(model);
+  const told = messages(model, root);
+  const stage = element("div", { class: "ck-stage" });
+  stage.append(picture, board);
+  const guide = walk(model, send);
+  root.append(toolbar(model, send), guide.box, told.error, told.note, stage, told.cautions,
+    told.more, told.spoken);
+  el.append(root);
+  const off = [
+    livePicture(model, picture, send),
+    controls(model, board, send),
+    watchRoom(model, picture),
+    watchTheme((seen) => { model.set("seen", seen); model.save_changes(); }),
+    guide.off,
+    ...told.off,
+  ];
+  deliver(model);
+  return () => off.forEach((stop) => stop());
+}
+
+export default { render };

@@ -1,0 +1,49 @@
+"""The guided walk of a panel: which step, what its button sets, what happened."""
+
+from crackkit.learning.walk import WalkStep, change_told
+from crackkit.words import _
+
+
+class Guide:
+    """Leads through the steps of a walk.
+
+    The panel is compared with what it was when the step came up, so a learner may use the
+    button or make the change by hand.
+    """
+
+    def __init__(self, panel, steps: tuple[WalkStep, ...]):
+        self.panel, self.steps, self.place = panel, steps, 0
+        self._come_to(0)
+
+    def act(self, name: str) -> None:
+        """Do what a button of the walk asks for."""
+        if name == "walk_set":
+            self.panel.apply(self.steps[self.place].changes)
+            self.show()
+        elif name == "walk_told":
+            self.told = True
+            self.show()
+        else:
+            self._come_to(self.place + (1 if name == "walk_next" else -1))
+
+    def _come_to(self, place: int) -> None:
+        self.place = min(max(place, 0), len(self.steps) - 1)
+        self.before, self.told = self.panel.outcome, False
+        self.show()
+
+    def show(self) -> None:
+        """Send the step to the page."""
+        step = self.steps[self.place]
+        head = _("Try this, {k} of {n}").format(k=self.place + 1, n=len(self.steps))
+        self.panel.view.walk = {
+            "head": head,
+            "text": step.text,
+            "answer": self._answer(step) if self.told else "",
+            "back": self.place > 0,
+            "next": self.place < len(self.steps) - 1,
+            "told": not self.told,
+        }
+
+    def _answer(self, step: WalkStep) -> str:
+        numbers = change_told(self.before, self.panel.outcome, self.panel.system)
+        return f"{step.answer} ({numbers})"
