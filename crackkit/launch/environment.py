@@ -9,7 +9,7 @@ import sys
 from pathlib import Path
 
 from crackkit.launch.installation import install
-from crackkit.launch.packages import lacking, test_requirements, workbook_requirements
+from crackkit.launch.packages import lacking, requirements_of_tests, requirements_of_workbook
 from crackkit.launch.places import ENVIRONMENT, PROJECT, environment_python
 from crackkit.launch.trouble import Trouble
 from crackkit.words import _
@@ -18,8 +18,8 @@ WORKBOOK = "workbook"
 TESTS = "tests"
 
 _wanted = {
-    WORKBOOK: workbook_requirements,
-    TESTS: lambda: workbook_requirements() + test_requirements(),
+    WORKBOOK: requirements_of_workbook,
+    TESTS: lambda: requirements_of_workbook() + requirements_of_tests(),
 }
 _pip_arguments = {
     WORKBOOK: ["-r", "requirements.txt"],

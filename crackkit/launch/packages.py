@@ -10,13 +10,13 @@ from crackkit.launch.places import PYPROJECT, REQUIREMENTS
 _requirement = re.compile(r"(?P<name>[A-Za-z0-9][\w.-]*)\s*(?:>=\s*(?P<floor>[\d.]+))?")
 
 
-def workbook_requirements(file: Path = REQUIREMENTS) -> list[str]:
+def requirements_of_workbook(file: Path = REQUIREMENTS) -> list[str]:
     """Give the lines of requirements.txt that name a package, without their comments."""
     lines = (line.split("#")[0].strip() for line in file.read_text("utf-8").splitlines())
     return [line for line in lines if line and not line.startswith("-")]
 
 
-def test_requirements(file: Path = PYPROJECT) -> list[str]:
+def requirements_of_tests(file: Path = PYPROJECT) -> list[str]:
     """Give the packages of the extra ``test`` in pyproject.toml."""
     project = tomllib.loads(file.read_text("utf-8"))["project"]
     return project["optional-dependencies"]["test"]

@@ -52,7 +52,7 @@ def unitless(thing) -> list[str]:
     return [
         name
         for name, kind, text in documented(thing)
-        if NUMERIC.search(kind) and not UNIT.search(f"{kind} {text}")
+        if NUMERIC.search(kind) and "bool" not in kind and not UNIT.search(f"{kind} {text}")
     ]
 
 
