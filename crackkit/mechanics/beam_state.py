@@ -165,6 +165,34 @@ class BeamState:
         even = np.linspace(0.0, self.length, count)
         return np.unique(np.concatenate([self.nodes, self._zero_shear(), even]))
 
+    def diagrams(self, count: int = 0):
+        """Moment, shear and load ready to be drawn or interpolated, jumps included.
+
+        Parameters
+        ----------
+        count : int
+            Number of evenly spaced places to mix in, for a smooth drawing [-].
+
+        Returns
+        -------
+        x : ndarray
+            The `stations`, with each inner node twice: first as seen from the left [mm].
+        moment : ndarray
+            Moment there, sagging positive [N mm].
+        shear : ndarray
+            Shear there [N].
+        load : ndarray
+            Line load there, downward positive [N/mm].
+        """
+        x = np.sort(np.concatenate([self.stations(count), self.nodes[1:-1]]))
+        first = np.flatnonzero(x[1:] == x[:-1])
+        answers = []
+        for diagram in (self.moment, self.shear, self.load):
+            values = diagram(x, "right")
+            values[first] = diagram(x[first], "left")
+            answers.append(values)
+        return x, *answers
+
     def _statics(self, i):
         return self.start_moment[i], self.start_shear[i], self.intensity[i], self.intensity_slope[i]
 

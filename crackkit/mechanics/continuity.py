@@ -23,7 +23,7 @@ class Spans:
     supports_at : ndarray
         Places of the supports, increasing [mm].
     fixed : ndarray
-        True where a support stops the beam from turning.
+        True where a support stops the beam from turning [-].
     settlements : ndarray
         How far each support has sunk, downward positive [mm].
     stiffness : ndarray

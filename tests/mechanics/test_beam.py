@@ -216,6 +216,19 @@ def test_shear_jumps_by_the_load_and_the_side_can_be_chosen():
     assert beam.shear([0.0, L], "right") == pytest.approx([P * 2 / 3, -P / 3], rel=1e-12)
 
 
+def test_drawn_diagrams_show_both_sides_of_a_jump():
+    supports = [Support(0.0), Support(L, "fixed"), Support(2 * L)]
+    beam = solve(2 * L, supports, [PointLoad(P, 2000.0), LineLoad(4000.0, L, w)], EI)
+    x, M, V, q = beam.diagrams(50)
+    for place in (2000.0, 4000.0, L):
+        first, second = np.flatnonzero(x == place)
+        assert M[[first, second]].tolist() == [beam.moment(place, "left"), beam.moment(place)]
+        assert V[[first, second]].tolist() == [beam.shear(place, "left"), beam.shear(place)]
+        assert q[[first, second]].tolist() == [beam.load(place, "left"), beam.load(place)]
+    assert V[np.flatnonzero(x == 2000.0)] @ [1, -1] == pytest.approx(P, rel=1e-12)
+    assert (np.diff(x) >= 0).all()
+
+
 def test_inner_fixed_support_parts_the_moments():
     supports = [Support(0.0), Support(L, "fixed"), Support(2 * L)]
     beam = solve(2 * L, supports, [LineLoad(0.0, L, w)], EI)
