@@ -32,8 +32,7 @@ def movement_band(outcome, frame: Frame, view: View) -> list:
     top = frame.top + 92.0
     shape = _Shape(outcome, scale, factor, top)
     return [
-        *heading(frame, 1, _("How does it move?")),
-        *_note(outcome, frame, factor),
+        *_heading(outcome, frame, factor),
         rectangle(scale.left, top, scale.right - scale.left, BODY, "ghost"),
         *shape.body(),
         *_supports(outcome.structure, scale, top + BODY, view),
@@ -51,12 +50,13 @@ def exaggeration(movement, scale: Along) -> float:
     return float(fitting[-1]) if fitting else ROOM / drawn
 
 
-def _note(outcome, frame: Frame, factor: float) -> list:
+def _heading(outcome, frame: Frame, factor: float) -> list:
+    question = _("How does it move?")
     if outcome.movement.falls_at is not None:
-        words = _("it breaks here: not to scale")
-        return [Text(frame.right - 8, frame.top + 17, words, "bad_word", "end")]
-    words = _("movement drawn {n} times larger").format(n=f"{factor:.3g}")
-    return [Text(frame.right - 8, frame.top + 17, words, "note", "end")]
+        return heading(frame, 1, question, (_("it breaks here: not to scale"),), "bad_word")
+    long, short = _("movement drawn {n} times larger"), _("movement ×{n}")
+    notes = tuple(words.format(n=f"{factor:.3g}") for words in (long, short))
+    return heading(frame, 1, question, notes)
 
 
 class _Shape:

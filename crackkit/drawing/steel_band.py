@@ -15,7 +15,7 @@ LINES = {"bottom": "stretched_line", "top": "second_line"}
 
 def steel_band(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
-    title = heading(frame, 3, _("What holds the cracks? The pull in the bars"))
+    title = heading(frame, 3, _("What holds the cracks?"))
     chart = Chart(outcome, frame)
     shapes = [*title, *_grid(chart, view), *_x_axis(chart, view)]
     if not outcome.steel:

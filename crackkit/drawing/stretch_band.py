@@ -11,7 +11,6 @@ from crackkit.drawing.shapes import (
     Polygon,
     Polyline,
     Raster,
-    Text,
     rectangle,
 )
 from crackkit.drawing.words_on import Label, heading, label_row
@@ -29,8 +28,7 @@ def stretch_band(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
     body = Body(outcome, frame)
     return [
-        *heading(frame, 2, _("Where is it stretched, and where does it crack?")),
-        *_note(body),
+        *heading(frame, 2, _("Where is it stretched? Where does it crack?"), _notes(body)),
         body.raster(outcome.stresses),
         *(_ribbon(zone, body) for zone in outcome.tension),
         *_dense_ribbons(outcome, body),
@@ -84,13 +82,13 @@ class Body:
         return (self.top, -1.0) if face == "top" else (self.bottom, 1.0)
 
 
-def _note(body: Body) -> list:
+def _notes(body: Body) -> tuple[str, ...]:
     """State how the height is drawn where it is not to the scale of the length."""
     factor = body.down / body.along.scale
     if abs(factor - 1.0) < 0.05:
-        return []
-    words = _("height drawn {n} times the length").format(n=f"{factor:.2g}")
-    return [Text(body.frame.right - 8, body.frame.top + 17, words, "note", "end")]
+        return ()
+    long, short = _("height drawn {n} times larger"), _("height ×{n}")
+    return long.format(n=f"{factor:.2g}"), short.format(n=f"{factor:.2g}")
 
 
 def _hatch(body: Body, face: str, start: float, end: float, step: float, role: str) -> Lines:

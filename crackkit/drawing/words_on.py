@@ -17,14 +17,31 @@ class Label:
     mouth: float | None = None
 
 
-def heading(frame: Frame, number: int, text: str) -> list:
-    """Write the question of a band with its number."""
+def heading(frame: Frame, number: int, text: str, notes=(), role: str = "note") -> list:
+    """Write the question of a band with its number, and a note at the right end of the line.
+
+    Parameters
+    ----------
+    frame : Frame
+        The band.
+    number : int
+        Number of the question.
+    text : str
+        The question.
+    notes : tuple of str
+        Ways to say the note, longest first: the first that fits is written.
+    role : str
+        Role of the note.
+    """
     y = frame.top + 17
-    return [
+    shapes = [
         Circle(frame.left + 10, y - 5, 10, "badge"),
         Text(frame.left + 10, y - 0.8, str(number), "badge_word", "middle"),
         Text(frame.left + 27, y, text, "heading"),
     ]
+    room = frame.width - 27 - width_of(text, "heading") - 24
+    fitting = [words for words in notes if width_of(words, role) <= room]
+    return [*shapes, Text(frame.right - 8, y, fitting[0], role, "end")] if fitting else shapes
 
 
 def wrapped(text: str, role: str, width: float) -> list[str]:

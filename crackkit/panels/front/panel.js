@@ -113,8 +113,16 @@ function watchRoom(model, box) {
   return () => watcher.disconnect();
 }
 
+function keepKeys(root) {
+  // the page's own shortcuts (arrows move between cells, Enter edits one) must not take our keys
+  root.addEventListener("keydown", (event) => {
+    if (!event.ctrlKey && !event.metaKey && !event.altKey) event.stopPropagation();
+  });
+}
+
 function render({ model, el }) {
-  const root = element("div", { class: "ck-panel", "data-lm-suppress-shortcuts": "true" });
+  const root = element("div", { class: "ck-panel" });
+  keepKeys(root);
   const picture = element("div", { class: "ck-picture" });
   const board = element("div", { class: "ck-controls" });
   const send = conversation(model);
