@@ -11,6 +11,7 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from itertools import pairwise
 from pathlib import Path
 from queue import Empty
 
@@ -21,6 +22,15 @@ from crackkit.launch.server import server_environment
 
 PATIENCE = 60.0  # s for one cell
 STEPS = 20
+ROUNDS = 3  # a committed answer shows a panel, whose controls may show another
+NUMBERS = {
+    "IntSliderModel",
+    "FloatSliderModel",
+    "FloatLogSliderModel",
+    "BoundedIntTextModel",
+    "BoundedFloatTextModel",
+}
+PAIRS = {"IntRangeSliderModel", "FloatRangeSliderModel"}
 
 
 @dataclass
@@ -44,16 +54,23 @@ class Session:
         """Run one cell."""
         self._listen(self.client.execute(code), f"cell {code.splitlines()[0]!r}")
 
-    def move(self, model: str, state: dict) -> None:
+    def move_everything(self) -> None:
+        """Move every control, buttons last, and then those that came to light meanwhile."""
+        moved: set[str] = set()
+        for _round in range(ROUNDS):
+            new = [model for model in self.models if model not in moved]
+            new.sort(key=lambda model: self.models[model].get("_model_name") == "ButtonModel")
+            for model in new:
+                for message in moves(dict(self.models[model])):
+                    self.move(model, message)
+            moved.update(new)
+
+    def move(self, model: str, data: dict) -> None:
         """Send the message the browser sends when a control is moved."""
-        content = {
-            "comm_id": model,
-            "data": {"method": "update", "state": state, "buffer_paths": []},
-        }
-        message = self.client.session.msg("comm_msg", content)
+        message = self.client.session.msg("comm_msg", {"comm_id": model, "data": data})
         self.client.shell_channel.send(message)
         self.drive.moves += 1
-        self._listen(message["header"]["msg_id"], self._name(model, state))
+        self._listen(message["header"]["msg_id"], self._name(model, data))
 
     def _listen(self, request: str, what: str) -> None:
         """Read the broadcast until the request is dealt with."""
@@ -77,9 +94,10 @@ class Session:
         elif kind == "comm_msg" and content["data"].get("method") == "update":
             self.models.setdefault(content["comm_id"], {}).update(content["data"]["state"])
 
-    def _name(self, model: str, state: dict) -> str:
+    def _name(self, model: str, data: dict) -> str:
         known = self.models[model]
-        return f"{known.get('description') or known.get('_model_name')} set to {state}"
+        to = data.get("state") or "clicked"
+        return f"{known.get('description') or known.get('_model_name')}: {to}"
 
 
 def _ends(message: dict, request: str) -> bool:
@@ -102,35 +120,43 @@ def drive(notebook: Path) -> Drive:
         for cell in cells:
             if cell.cell_type == "code" and cell.source.strip():
                 session.run(cell.source)
-        for model in list(session.models):
-            before = dict(session.models[model])
-            for state in states(before):
-                session.move(model, state)
+        session.move_everything()
     result.seconds = time.monotonic() - start
     return result
 
 
-def states(model: dict) -> Iterator[dict]:
-    """Give the states a user can bring a control into, the ends first; at the last, the old one."""
+def moves(model: dict) -> Iterator[dict]:
+    """Give the messages by which a user moves a control, the ends first; at the last, back."""
     name = model.get("_model_name", "")
-    if name in ("IntSliderModel", "FloatSliderModel", "FloatLogSliderModel"):
-        yield from ({"value": value} for value in _slider_values(model))
-        yield {"value": model["value"]}
+    if name == "ButtonModel":
+        yield {"method": "custom", "content": {"event": "click"}}
+        return
+    key = "index" if "_options_labels" in model and "index" in model else "value"
+    for value in _positions(name, key, model):
+        yield {"method": "update", "state": {key: value}, "buffer_paths": []}
+
+
+def _positions(name: str, key: str, model: dict) -> Iterator:
+    now = model.get(key)
+    if key == "index":
+        yield from (*range(len(model["_options_labels"])), now)
     elif name in ("CheckboxModel", "ToggleButtonModel"):
-        yield from ({"value": value} for value in (not model["value"], model["value"]))
-    elif "_options_labels" in model and "index" in model:
-        yield from ({"index": index} for index in range(len(model["_options_labels"])))
-        yield {"index": model["index"]}
+        yield from (not now, now)
+    elif name in PAIRS:
+        yield from ([low, high] for low, high in pairwise([*sorted(_values(model)), model["max"]]))
+        yield now
+    elif name in NUMBERS:
+        yield from (*_values(model), now)
 
 
-def _slider_values(model: dict) -> Iterator[float]:
-    low, high, step = model["min"], model["max"], model.get("step") or 1
-    whole = model["_model_name"] == "IntSliderModel"
-    yield from (low, high)
-    for part in range(1, STEPS + 1):
-        value = low + (high - low) * part / (STEPS + 1)
-        value = low + round((value - low) / step) * step
-        yield int(value) if whole else min(max(value, low), high)
+def _values(model: dict) -> Iterator[float]:
+    low, high, step = model["min"], model["max"], model.get("step") or 1e-6
+    is_whole, base = model["_model_name"].startswith(("Int", "BoundedInt")), model.get("base")
+    for part in (0, STEPS + 1, *range(1, STEPS + 1)):
+        value = low + round((high - low) * part / (STEPS + 1) / step) * step
+        value = min(max(value, low), high)
+        value = base**value if base else value
+        yield int(value) if is_whole else value
 
 
 @contextmanager

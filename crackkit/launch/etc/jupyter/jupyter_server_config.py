@@ -56,6 +56,8 @@ trust_lessons(NotebookNotary(**_signatures))
 
 c.NotebookNotary.update(_signatures)
 c.ServerApp.kernel_websocket_connection_class = PromptConnection
+# A lesson nobody looks at any more gives its memory back (s).
+c.MappingKernelManager.cull_idle_timeout = 1800
 c.FileContentsManager.pre_save_hook = store_no_results
 if "JUPYTER_TOKEN" in os.environ:  # a token or password of the reader's own must not lock us out
     c.IdentityProvider.token = os.environ["JUPYTER_TOKEN"]
