@@ -1,0 +1,123 @@
+"""One input runs through its values: how the crack width follows."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from crackkit.drawing.standalone import image
+from crackkit.drawing.sweep_chart import Course, sweep_chart
+from crackkit.sandbox import markup
+from crackkit.sandbox.answers import judged_width, verdict_words
+from crackkit.sandbox.care import shared_cautions
+from crackkit.sandbox.courses import Row, row
+from crackkit.sandbox.shown_picture import ShownPicture, still
+from crackkit.units import shown
+from crackkit.words import _
+
+
+@dataclass(frozen=True)
+class Sweep:
+    """A table and a chart.
+
+    Attributes
+    ----------
+    head : tuple of str
+        What the columns hold.
+    rows : tuple of tuple of str
+        One for each value.
+    course : Course
+        The widths as numbers [mm].
+    cautions : tuple of str
+        Of all cases, each said once.
+    """
+
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    course: Course
+    cautions: tuple[str, ...]
+
+    def picture(self) -> ShownPicture:
+        """Give the chart."""
+        return still(sweep_chart(self.course))
+
+    def _repr_mimebundle_(self, include=None, exclude=None) -> dict:
+        return {"text/html": self.html(), "text/plain": repr(self)}
+
+    def html(self) -> str:
+        """Give chart, table and cautions as HTML."""
+        table = markup.table(self.head, self.rows)
+        return image(self.picture()) + table + markup.points(self.cautions)
+
+    def __repr__(self) -> str:
+        lines = [" | ".join(cells) for cells in (self.head, *self.rows)]
+        return "\n".join([*lines, "", *self.cautions])
+
+
+def sweep(structure, argument: str, start, end, steps: int = 9) -> Sweep:
+    """Let one input run from start to end and see how the crack width follows.
+
+    Parameters
+    ----------
+    structure : SimpleBeam
+        All other inputs stay as they are in it.
+    argument : str
+        Name of the input: ``"cover"``, ``"bars"``, ``"point_load"``, ...
+    start, end : str
+        As typed for this input, such as ``"1 in"`` and ``"3 in"``, ``"2 #6"`` and ``"6 #6"``,
+        or ``"10 kip at 2 ft"`` and ``"10 kip at 18 ft"``.
+    steps : int
+        How many values, 2 to 200; numbers of bars are counted one by one instead.
+
+    Raises
+    ------
+    WrongInput
+        If there is no such input, or a value is outside its range.
+    """
+    values = row(structure, argument, start, end, steps)
+    cases = [structure.but(**{argument: text}) for text in values.texts]
+    outcomes = [case.outcome for case in cases]
+    head = (values.label, _("verdict"), _("widest crack"), _("all rules"), _("pull in the bars"))
+    rows = tuple(
+        _row(value, outcome, structure.system)
+        for value, outcome in zip(_values(values), outcomes, strict=True)
+    )
+    course = _course(values, outcomes, structure.system)
+    return Sweep(head, rows, course, shared_cautions(outcomes))
+
+
+def _values(values: Row) -> list[str]:
+    return [f"{x:.4g} {values.unit}".strip() for x in values.x.tolist()]
+
+
+def _row(value: str, outcome, system: str) -> tuple[str, ...]:
+    band = judged_width(outcome)
+    low_high = "—"
+    if band:
+        low, high = shown(band.low, "width", system), shown(band.high, "width", system)
+        low_high = _("{low} to {high}").format(low=low, high=high)
+    width = shown(band.governing, "width", system) if band else "—"
+    stress = outcome.worst.steel_stress
+    pull = shown(stress, "stress", system) if stress else "—"
+    return (value, verdict_words(outcome), width, low_high, pull)
+
+
+def _course(values: Row, outcomes, system: str) -> Course:
+    widths = np.array([_widths(outcome) for outcome in outcomes])
+    limit = outcomes[0].verdict.limit.width
+    course = Course(values.label, values.unit, values.x, *widths.T, limit, system)
+    return _rising(course)
+
+
+def _widths(outcome) -> tuple[float, float, float]:
+    """Low, governing and high width [mm]; 0 without a crack, not a number where none is known."""
+    band = judged_width(outcome)
+    if band:
+        return band.low, band.governing, band.high
+    return (np.nan,) * 3 if outcome.cracks else (0.0,) * 3
+
+
+def _rising(course: Course) -> Course:
+    """A chart runs from small to large also when the sweep was typed the other way round."""
+    order = np.argsort(course.x, kind="stable")
+    names = ("x", "low", "governing", "high")
+    return replace(course, **{name: getattr(course, name)[order] for name in names})

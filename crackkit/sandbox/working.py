@@ -1,0 +1,99 @@
+"""The working as rows of words: symbol, formula, numbers put in, value with unit, clause."""
+
+from itertools import groupby
+from typing import NamedTuple
+
+from crackkit.sandbox import markup
+from crackkit.units import QUANTITIES, SI, shown
+from crackkit.units.display import digits
+from crackkit.words import _
+
+# The formulas are evaluated in N, mm, MPa whatever the answers are shown in.
+NOTE = _("Numbers are put into the formulas in N, mm and MPa.")
+
+
+class Row(NamedTuple):
+    """One step of the working, ready to be shown."""
+
+    topic: str
+    symbol: str
+    formula: str
+    numbers: str
+    value: str
+    clause: str
+
+
+class Working(tuple):
+    """All rows; in a notebook a table under a heading for each topic."""
+
+    def _repr_html_(self) -> str:
+        return markup.paragraph(NOTE) + "".join(
+            markup.heading(topic) + table(rows) for topic, rows in by_topic(self)
+        )
+
+    def __repr__(self) -> str:
+        lines = []
+        for topic, rows in by_topic(self):
+            lines += ["", topic]
+            lines += [f"  {row.symbol} = {_chain(row)}  {row.clause}".rstrip() for row in rows]
+        return "\n".join([NOTE, *lines])
+
+
+def _chain(row: Row) -> str:
+    return " = ".join(part for part in (row.formula, row.numbers, row.value) if part)
+
+
+def by_topic(rows) -> list[tuple[str, list[Row]]]:
+    """Give the rows topic by topic."""
+    return [(topic, list(group)) for topic, group in groupby(rows, key=lambda row: row.topic)]
+
+
+def table(rows) -> str:
+    """Make the table of one topic."""
+    head = (_("symbol"), _("formula"), _("numbers put in"), _("value"), _("clause"))
+    return markup.table(head, [row[1:] for row in rows])
+
+
+def working(outcome, system: str) -> Working:
+    """Give the steps from the loads to the crack width.
+
+    Parameters
+    ----------
+    outcome : Outcome
+    system : str
+        ``"SI"`` or ``"US"``.
+    """
+    return Working(_row(step, system) for step in outcome.working)
+
+
+def _row(step, system: str) -> Row:
+    value = _value(step, system)
+    formula, numbers = as_written(step.formula), as_written(step.numbers)
+    return Row(step.topic, step.symbol, formula, numbers, value, step.clause)
+
+
+def as_written(formula: str) -> str:
+    """Write a formula with the signs of a hand calculation instead of those of a program."""
+    return formula.replace("**", "^").replace("*", " × ")
+
+
+def _value(step, system: str) -> str:
+    if isinstance(step.value, str):
+        return step.value
+    if step.quantity not in QUANTITIES:
+        return f"{step.value:.4g}"
+    here = _precise(step, system)
+    if system == SI:
+        return here
+    # as it goes into the formulas, so that they can be checked, then in the reader's units
+    return f"{_precise(step, SI)} = {here}"
+
+
+def _precise(step, system: str) -> str:
+    """Write a value with about four digits: enough to follow a calculation by hand."""
+    way = getattr(QUANTITIES[step.quantity], system)
+    number = step.value / way.factor
+    if not number or abs(number) >= 1000:
+        return shown(step.value, step.quantity, system)
+    decimals = max(way.decimals, 4 - len(str(int(abs(number)))))
+    return f"{digits(number, decimals)}\u202f{way.label}".rstrip("\u202f")
