@@ -1,0 +1,115 @@
+"""Every question, whatever its numbers, has one right answer and names each mistake."""
+
+import re
+from random import Random
+
+import pytest
+
+from crackkit.learning.choices import drawn
+from crackkit.learning.questions import GENERATORS, question
+from crackkit.structures.simple_beam import SimpleBeam
+from crackkit.units import number
+
+SEEDS = 300
+
+
+def faults(asked) -> list[str]:
+    """List what is wrong with a question."""
+    texts = [choice.text for choice in asked.choices]
+    every = [asked.text, *texts, *(c.why for c in asked.choices)]
+    named = [c.misconception for c in asked.choices if not c.right]
+    return [
+        *(["not one right"] if sum(c.right for c in asked.choices) != 1 else []),
+        *(["same texts"] if len(set(texts)) < len(texts) or len(texts) < 3 else []),
+        *(["a mistake without a name"] if not all(named) or len(set(named)) < len(named) else []),
+        *(["the right one names a mistake"] if asked.right.misconception else []),
+        *(f"bad words: {t}" for t in every if re.search(r"nan|inf\b|∞|—|None|[{}]", t) or not t),
+        *(["no beam"] if not isinstance(asked.structure, SimpleBeam) else []),
+    ]
+
+
+@pytest.mark.parametrize("key", GENERATORS)
+def test_each_question_is_sound_whatever_its_numbers(key):
+    found = {}
+    for seed in range(SEEDS):
+        asked = question(key, Random(seed), ("SI", "US")[seed % 2])
+        assert asked.key == key
+        if wrong := faults(asked):
+            found[seed] = wrong
+    assert not found
+
+
+@pytest.mark.parametrize("key", GENERATORS)
+def test_numbers_and_order_are_fresh_each_time_and_the_same_for_the_same_seed(key):
+    asked = [question(key, Random(seed)) for seed in range(12)]
+    assert len({q.text for q in asked}) >= 6
+    assert len({[c.right for c in q.choices].index(True) for q in asked}) >= 2
+    assert question(key, Random(5)) == asked[5]
+
+
+@pytest.mark.parametrize("key", GENERATORS)
+@pytest.mark.parametrize(
+    ("system", "foreign"),
+    [("SI", r"#\d|\d\W?(ft|kip|in|ksi|psi)\b"), ("US", r"\d\W?(mm|m|kN|MPa|kN·m)\b")],
+)
+def test_a_question_speaks_the_readers_units_only(key, system, foreign):
+    asked = question(key, Random(1), system)
+    words = " ".join([asked.text, *(c.text + c.why for c in asked.choices)])
+    assert not re.search(foreign, words)
+
+
+def _numbers(text: str) -> list[float]:
+    return [float(n.replace("\u202f", "")) for n in re.findall(r"\d+(?:\.\d+)?", text)]
+
+
+def test_twice_the_depth_moves_an_eighth():
+    for seed in range(40):
+        asked = question("twice_as_deep", Random(seed))
+        moved = float(re.search(r"moves ([\d.]+)", asked.text)[1])
+        assert _numbers(asked.right.text)[0] == pytest.approx(moved / 8, abs=0.06)
+
+
+def test_the_moment_of_a_spread_load_grows_with_the_square_of_the_span():
+    for seed in range(40):
+        text = question("longer_span", Random(seed)).text
+        load, span, _moment, longer = _numbers(text)
+        asked = question("longer_span", Random(seed))
+        assert _numbers(asked.right.text)[0] == pytest.approx(load * longer**2 / 8, rel=0.005)
+        assert span < longer
+
+
+def test_a_load_off_the_middle_bends_by_load_times_both_arms_over_the_span():
+    for seed in range(40):
+        asked = question("load_moved", Random(seed))
+        load, span, _moment, at = _numbers(asked.text)
+        expected = load * at * (span - at) / span
+        assert _numbers(asked.right.text)[0] == pytest.approx(expected, rel=0.005, abs=0.06)
+
+
+def test_more_cover_is_never_asked_with_a_finer_crack_as_the_right_answer():
+    for seed in range(40):
+        asked = question("more_cover", Random(seed))
+        before = float(re.search(r"cracks of ([\d.]+)", asked.text)[1])
+        assert _numbers(asked.right.text)[0] > before and asked.right.text.startswith(
+            "They are wider"
+        )
+
+
+def test_twice_the_strength_delays_the_first_crack_by_less_than_two():
+    for system in ("SI", "US"):
+        asked = question("stronger_concrete", Random(2), system)
+        before = float(re.search(r"cracks under ([\d.]+)", asked.text)[1])
+        assert 1.3 < _numbers(asked.right.text)[0] / before < 1.7
+
+
+def test_drawn_values_are_round_in_the_readers_units():
+    for seed in range(50):
+        value = drawn(Random(seed), "length", "US", 4000, 8000)
+        assert 4000 <= value <= 8000
+        halves = 2 * number(value, "length", "US")
+        assert halves == pytest.approx(round(halves))
+
+
+def test_an_unknown_question_is_named():
+    with pytest.raises(ValueError, match="tea"):
+        question("tea", Random(0))
