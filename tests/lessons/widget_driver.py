@@ -19,6 +19,7 @@ import nbformat
 from jupyter_client.manager import KernelManager
 
 from crackkit.launch.server import server_environment
+from tests.lessons.panel_moves import is_panel, panel_moves
 
 PATIENCE = 60.0  # s for one cell
 STEPS = 20
@@ -61,7 +62,8 @@ class Session:
             new = [model for model in self.models if model not in moved]
             new.sort(key=lambda model: self.models[model].get("_model_name") == "ButtonModel")
             for model in new:
-                for message in moves(dict(self.models[model])):
+                state = self.models[model]
+                for message in (panel_moves if is_panel(state) else moves)(state):
                     self.move(model, message)
             moved.update(new)
 
@@ -71,6 +73,9 @@ class Session:
         self.client.shell_channel.send(message)
         self.drive.moves += 1
         self._listen(message["header"]["msg_id"], self._name(model, data))
+        # A panel says in place what it refuses; but it may refuse nothing that it offers.
+        if is_panel(self.models[model]) and (refusal := self.models[model].get("error")):
+            self.drive.errors.append(f"{self._name(model, data)}: {refusal}")
 
     def _listen(self, request: str, what: str) -> None:
         """Read the broadcast until the request is dealt with."""
@@ -96,7 +101,7 @@ class Session:
 
     def _name(self, model: str, data: dict) -> str:
         known = self.models[model]
-        to = data.get("state") or "clicked"
+        to = data.get("state") or data["content"]
         return f"{known.get('description') or known.get('_model_name')}: {to}"
 
 

@@ -9,7 +9,9 @@ from jupyter_server.services.kernels.connection.channels import ZMQChannelsWebso
 from nbformat.sign import NotebookNotary
 
 _project = Path(__file__).resolve().parents[4]
-_home = Path(os.environ.get("CRACKKIT_HOME") or platformdirs.user_data_path("crackkit", False))
+_home = Path(
+    os.environ.get("CRACKKIT_HOME") or platformdirs.user_data_path("crackkit", False)
+).expanduser()
 _jupyter = _home / "jupyter"
 _jupyter.mkdir(parents=True, exist_ok=True)
 

@@ -1,0 +1,91 @@
+"""What a reader can do on a live panel: its controls are described in the panel's own state."""
+
+import re
+from collections.abc import Iterator
+from itertools import chain, count
+
+STEPS = {"set": 20, "drag": 5}  # a handle sets the same inputs as its control
+_handle = re.compile(r"<g[^>]*\bck-handle\b[^>]*>")
+_attribute = re.compile(r'([\w-]+)="([^"]*)"')
+# What the page's fixed buttons send; the last of each kind brings the panel back.
+_acts = (
+    *(("units", "US"), ("theme", "dark"), ("theme", "projector")),
+    *(("units", "SI"), ("theme", "auto")),
+)
+
+
+def is_panel(model: dict) -> bool:
+    """Tell whether a widget's state is that of a live panel."""
+    return "topics" in model and "changes" in model
+
+
+def panel_moves(model: dict) -> Iterator[dict]:
+    """Give every message: controls, handles on the picture, the guided walk, buttons.
+
+    Parameters
+    ----------
+    model : dict
+        The panel's state, kept up to date by the caller while the messages are sent: the bounds
+        of one control may depend on another.
+    """
+    number = count(1)
+    for kind, path, value in [*_positions(model), *_positions_of_handles(model)]:
+        for one in value if isinstance(value, list) else _steps(model, path, kind):
+            changes = {"n": next(number), "set": {}, "drag": {}} | {kind: {path: one}}
+            yield {"method": "update", "state": {"changes": changes}, "buffer_paths": []}
+    buttons = ((name, None) for name, _label in model["buttons"])
+    for name, value in chain(_walk(model), _acts, buttons):
+        content = {"kind": "act", "name": name, "value": value}
+        yield {"method": "custom", "content": content}
+
+
+def _positions(model: dict) -> list[tuple]:
+    """List path and values of each control; a slider's are found when its turn comes."""
+    listed = []
+    for row in (row for topic in model["topics"] for row in topic["rows"]):
+        now = model["values"][row["path"]][0]
+        if row["kind"] == "choice":
+            listed.append(("set", row["path"], [value for value, _ in row["choices"]] + [now]))
+        elif row["kind"] == "switch":
+            listed.append(("set", row["path"], [not now, now]))
+        else:
+            listed.append(("set", row["path"], None))
+    return listed
+
+
+def _positions_of_handles(model: dict) -> list[tuple]:
+    handles = (dict(_attribute.findall(tag)) for tag in _handle.findall(model["svg"]))
+    return [("drag", handle["data-path"], None) for handle in handles]
+
+
+def _steps(model: dict, path: str, kind: str) -> Iterator[float]:
+    low, high, now = _bounds(model, path) if kind == "set" else _reach(model, path)
+    yield from (low, high)
+    steps = STEPS[kind]
+    for part in range(1, steps + 1):
+        yield low + (high - low) * part / (steps + 1)
+    yield now
+
+
+def _bounds(model: dict, path: str) -> tuple[float, float, float]:
+    low, high, _step = model["bounds"][path]
+    return low, high, model["values"][path][0]
+
+
+def _reach(model: dict, path: str) -> tuple[float, float, float]:
+    for tag in _handle.findall(model["svg"]):
+        handle = dict(_attribute.findall(tag))
+        if handle["data-path"] == path:
+            names = ("aria-valuemin", "aria-valuemax", "aria-valuenow")
+            return tuple(float(handle[name]) for name in names)
+    return (0.0, 0.0, 0.0)
+
+
+def _walk(model: dict) -> Iterator[tuple[str, None]]:
+    for _step in range(8):
+        if not model.get("walk", {}).get("text"):
+            return
+        yield from (("walk_set", None), ("walk_told", None))
+        if not model["walk"].get("next"):
+            return
+        yield ("walk_next", None)

@@ -1,0 +1,84 @@
+"""What the driver does on a panel, shown on a stand-in with one control of each kind."""
+
+import pytest
+
+from tests.lessons.panel_moves import is_panel, panel_moves
+from tests.lessons.test_widget_driver import notebook_with
+from tests.lessons.widget_driver import drive
+
+BROKEN_PANEL = """
+from crackkit.panels.panel import Panel
+from crackkit.structures.simple_beam import SimpleBeam
+panel = Panel(SimpleBeam(), locked=("loads", "top", "bottom", "support"))
+longest = max(row["bounds"][1] for topic in panel.view.topics for row in topic["rows"]
+              if row["path"] == "span")
+panel.watch(lambda panel: 1 / (panel.view.values["span"][0] - longest))
+panel
+"""
+
+
+@pytest.fixture
+def panel():
+    rows = [
+        {"path": "span", "kind": "slider"},
+        {"path": "bars", "kind": "choice", "choices": [["#4", "#4"], ["#5", "#5"]]},
+        {"path": "hooked", "kind": "switch"},
+    ]
+    return {
+        "topics": [{"label": "Beam", "rows": rows}],
+        "values": {"span": [5.0, "5 m"], "bars": ["#4", ""], "hooked": [False, ""]},
+        "bounds": {"span": [2.0, 8.0, 0.1]},
+        "svg": '<g class="ck-handle" data-path="load" aria-valuemin="1" aria-valuemax="3" '
+        'aria-valuenow="2"></g>',
+        "buttons": [["reset", "Start over"]],
+        "walk": {"text": "Try this", "next": False},
+        "changes": {},
+    }
+
+
+def sent(panel, kind, path):
+    changes = [m["state"]["changes"] for m in panel_moves(panel) if "state" in m]
+    return [change[kind][path] for change in changes if path in change[kind]]
+
+
+def test_a_panel_is_known_by_its_state(panel):
+    assert is_panel(panel)
+    assert not is_panel({"value": 3})
+
+
+def test_a_panel_s_slider_goes_to_both_ends_and_comes_back(panel):
+    values = sent(panel, "set", "span")
+    assert (min(values), max(values), values[-1]) == (2.0, 8.0, 5.0)
+    assert len(values) == 23
+
+
+def test_every_choice_and_both_sides_of_a_switch_are_tried(panel):
+    assert sent(panel, "set", "bars") == ["#4", "#5", "#4"]
+    assert sent(panel, "set", "hooked") == [True, False]
+
+
+def test_a_handle_is_dragged_to_both_ends_and_back(panel):
+    values = sent(panel, "drag", "load")
+    assert (min(values), max(values), values[-1]) == (1.0, 3.0, 2.0)
+
+
+def test_bounds_that_another_control_has_changed_meanwhile_are_kept(panel):
+    panel["topics"][0]["rows"].append({"path": "depth", "kind": "slider"})
+    panel["values"]["depth"], panel["bounds"]["depth"] = [300.0, ""], [100.0, 900.0, 10.0]
+    depths = []
+    for message in panel_moves(panel):
+        wanted = message.get("state", {}).get("changes", {}).get("set", {})
+        if wanted.get("span") == 2.0:
+            panel["bounds"]["depth"] = [100.0, 500.0, 10.0]
+        depths += [wanted["depth"]] if "depth" in wanted else []
+    assert max(depths) == 500.0
+
+
+def test_buttons_walk_units_and_themes_are_used(panel):
+    acts = [m["content"]["name"] for m in panel_moves(panel) if m["method"] == "custom"]
+    assert {"reset", "walk_set", "walk_told", "units", "theme"} <= set(acts)
+
+
+def test_an_error_behind_a_panel_s_control_is_caught(tmp_path):
+    result = drive(notebook_with(tmp_path, BROKEN_PANEL))
+    assert any("ZeroDivisionError" in error for error in result.errors), result
