@@ -1,0 +1,52 @@
+"""Benchmarks borrow the real page of the browser tests and serve it small notebooks of their own."""
+
+from pathlib import Path
+
+import nbformat
+import pytest
+
+from tests.browser.conftest import (  # noqa: F401
+    browser_window,
+    chromium_path,
+    lesson_page,
+    server,
+)
+
+NOTEBOOKS = {
+    "ours": """# the panel of this workbook
+from crackkit.learning.simple_beam import canteen_beam
+from crackkit.panels.panel import Panel
+
+Panel(canteen_beam())""",
+    "usual": """# the usual way: interact, and matplotlib drawing the same picture
+import ipywidgets
+from IPython import get_ipython
+from IPython.display import display
+
+from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.print_painter import figure
+from crackkit.learning.simple_beam import canteen_beam
+from crackkit.structures.fields import with_value
+
+get_ipython().run_line_magic("matplotlib", "inline")
+
+
+def draw(force):
+    outcome = with_value(canteen_beam(), "loads.0.force", force * 1e3).solve()
+    display(figure(beam_picture(outcome), width_mm=220))
+
+
+ipywidgets.interact(draw, force=ipywidgets.FloatSlider(30, min=0, max=300, step=1))""",
+}
+
+
+@pytest.fixture(scope="session")
+def workbook_folder(tmp_path_factory) -> Path:
+    """Serve a folder with one notebook for each way of bringing a picture to the page."""
+    folder = tmp_path_factory.mktemp("ways")
+    for name, source in NOTEBOOKS.items():
+        notebook = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(source)])
+        notebook.metadata["crackkit"] = {"autostart": True}
+        notebook.metadata["kernelspec"] = {"name": "python3", "display_name": "Python 3"}
+        nbformat.write(notebook, folder / f"{name}.ipynb")
+    return folder
