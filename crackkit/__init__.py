@@ -18,6 +18,9 @@ if "numpy" not in sys.modules:
 
 _homes = {
     "SimpleBeam": "crackkit.sandbox",
+    "compare": "crackkit.sandbox",
+    "report": "crackkit.sandbox",
+    "sweep": "crackkit.sandbox",
 }
 
 __all__ = list(_homes)

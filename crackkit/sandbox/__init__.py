@@ -4,9 +4,9 @@
 """
 
 from crackkit.sandbox.comparison import compare
-from crackkit.sandbox.report import report
+from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
-from crackkit.sandbox.sweep import sweep
+from crackkit.sandbox.sweeps import sweep
 from crackkit.sandbox.wrong_input import WrongInput
 
 __all__ = ["SimpleBeam", "WrongInput", "compare", "report", "sweep"]
