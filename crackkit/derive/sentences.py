@@ -1,0 +1,153 @@
+"""The words of the derivations: a title, and one sentence for each step, in order."""
+
+from dataclasses import dataclass
+
+from crackkit.words import _
+
+
+@dataclass(frozen=True)
+class StepWords:
+    """Words and facts of one step; see `DerivedStep`."""
+
+    key: str
+    sentence: str
+    quantity: str = ""
+    source: str = ""
+
+
+_FLAT = StepWords(
+    "epsilon_s",
+    _(
+        "A flat cut through the beam stays flat while it bends (κ tells how sharply). So stretch "
+        "grows evenly with the distance from the line that keeps its length, the neutral axis."
+    ),
+)
+_BALANCE = StepWords(
+    "balance",
+    _(
+        "The squeezed concrete must push as hard as the bars pull. Steel is n times as stiff as "
+        "concrete, so a bar counts as n times its area. Cracked concrete pulls nothing."
+    ),
+)
+_STRESS = StepWords(
+    "f_s",
+    _(
+        "The moment bends the section by κ = M/(E_c I_cr). The bars stretch by κ (d − x), and n "
+        "times the stress of concrete there is theirs."
+    ),
+    "stress",
+)
+_BETA = StepWords(
+    "beta",
+    _("The face lies farther out than the bars, so it is stretched more, and the crack is wider."),
+    "plain",
+    "Frosch 1999, p. 439",
+)
+_WIDTH = StepWords(
+    "w",
+    _(
+        "Bars near by make cracks come closer together: at most twice the distance from a bar to "
+        "the farthest point of the face. Each crack gathers the stretch of that length."
+    ),
+    "width",
+    "Frosch 1999, p. 440",
+)
+_INERTIA = StepWords(
+    "I_cr",
+    _("What is left to resist bending: the squeezed concrete, and the bars far out."),
+    "inertia",
+)
+
+TITLES = {
+    "cracked_section": _("Why more bars mean finer cracks"),
+    "cracked_section_two_layers": _("Why more bars mean finer cracks"),
+    "cracking_moment": _("Why it cracks at this moment"),
+    "lean": _("Why cracks lean"),
+}
+
+STEPS: dict[str, tuple[StepWords, ...]] = {
+    "cracked_section": (
+        _FLAT,
+        _BALANCE,
+        StepWords(
+            "x",
+            _(
+                "Only one depth x of the squeezed part makes that true; "
+                "the other root is below zero."
+            ),
+            "size",
+        ),
+        _INERTIA,
+        _STRESS,
+        _BETA,
+        _WIDTH,
+    ),
+    "cracked_section_two_layers": (
+        _FLAT,
+        _BALANCE,
+        StepWords(
+            "x_1",
+            _("Only one depth makes that true. With the outermost bars alone it would be:"),
+            "size",
+        ),
+        StepWords(
+            "balance_two",
+            _(
+                "This beam has bars near its other face too. They count k times: n − 1 where they "
+                "are squeezed, for they stand in the place of concrete, n where they are stretched."
+            ),
+        ),
+        StepWords("x", _("With both layers the neutral axis moves a little:"), "size"),
+        StepWords(
+            "I_cr",
+            _("What is left to resist bending: the squeezed concrete, and the bars far from x."),
+            "inertia",
+        ),
+        _STRESS,
+        _BETA,
+        _WIDTH,
+    ),
+    "cracking_moment": (
+        StepWords(
+            "sigma",
+            _(
+                "Before it cracks, stress grows evenly from the middle to the face. The face "
+                "reaches f_t, the stress that concrete can just bear, first."
+            ),
+        ),
+        StepWords(
+            "I",
+            _(
+                "Every strip helps by its area times its distance from the middle, twice over: "
+                "depth counts three times, width once."
+            ),
+            "inertia",
+        ),
+        StepWords(
+            "M_cr",
+            _("All strips together resist this moment when the face is about to crack."),
+            "moment",
+        ),
+    ),
+    "lean": (
+        StepWords(
+            "sigma_a",
+            _("Turn a cut by the angle a. Bending (σ) and shear (τ) share in the pull across it."),
+        ),
+        StepWords(
+            "tan_2a",
+            _("The pull is largest where turning a little more changes nothing. That gives:"),
+        ),
+        StepWords(
+            "face",
+            _("At the face there is no shear: the crack starts square to the face."),
+        ),
+        StepWords(
+            "axis",
+            _(
+                "At the neutral axis there is only shear: the crack would lean by half a right "
+                "angle. In between it turns from one to the other."
+            ),
+        ),
+    ),
+}

@@ -1,0 +1,42 @@
+"""Letters of the derivations, how a solved line is arranged, and words joined to equations."""
+
+from sympy import Eq, simplify, symbols, sympify
+
+from crackkit.derive.derivation import Derivation, DerivedStep
+from crackkit.derive.sentences import STEPS, TITLES
+
+_positive = (
+    "b d h n k x x_1 M A_s A_o d_o E_s E_c I_cr f_s f_t w s d_c kappa beta y epsilon_s I M_cr"
+)
+LETTERS = {one.name: one for one in symbols(_positive, positive=True)}
+LETTERS |= {one.name: one for one in symbols("sigma tau a sigma_a", real=True)}
+
+
+def arranged(solved: Eq, text: str) -> Eq:
+    """Give a solved line in the order the trade writes it.
+
+    Parameters
+    ----------
+    solved : sympy.Eq
+        What SymPy found.
+    text : str
+        Its right side as it is to be printed.
+
+    Raises
+    ------
+    ValueError
+        If the text is not the same as what was found.
+    """
+    shape = sympify(text, locals=LETTERS, evaluate=False)
+    if simplify(shape.doit() - solved.rhs) != 0:
+        raise ValueError(f"{text} is not {solved.rhs}")
+    return Eq(solved.lhs, shape, evaluate=False)
+
+
+def told(key: str, lines: dict[str, Eq]) -> Derivation:
+    """Join the sentences of a derivation with its lines of mathematics, step by step."""
+    steps = tuple(
+        DerivedStep(words.key, words.sentence, lines[words.key], words.quantity, words.source)
+        for words in STEPS[key]
+    )
+    return Derivation(key, TITLES[key], steps)

@@ -1,0 +1,39 @@
+"""Writes the derivations down, so that pages need no SymPy: ``python -m crackkit.derive.writing``.
+
+A test fails when what is kept is no longer what SymPy finds.
+"""
+
+import json
+from pathlib import Path
+
+from sympy import latex, sstr
+
+from crackkit.derive.cracked_section import cracked_section, cracked_section_two_layers
+from crackkit.derive.cracking_moment import cracking_moment
+from crackkit.derive.derivation import Derivation, DerivedStep
+from crackkit.derive.lean import lean
+from crackkit.derive.written import FILE
+
+DERIVATIONS = (cracked_section, cracked_section_two_layers, cracking_moment, lean)
+
+
+def lines(step: DerivedStep) -> list[str]:
+    """Give a step as LaTeX, and its two sides as Python writes them."""
+    equation = step.expression
+    sides = (sstr(side, order="none") for side in (equation.lhs, equation.rhs))
+    return [latex(equation, order="none"), *sides]
+
+
+def kept(derivation: Derivation) -> dict[str, list[str]]:
+    """Give what is kept of a derivation, step by step."""
+    return {step.key: lines(step) for step in derivation.steps}
+
+
+def everything() -> str:
+    """Give the whole file."""
+    made = [derive() for derive in DERIVATIONS]
+    return json.dumps({d.key: kept(d) for d in made}, indent=1, ensure_ascii=False) + "\n"
+
+
+if __name__ == "__main__":
+    Path(__file__).with_name(FILE).write_text(everything(), encoding="utf-8")

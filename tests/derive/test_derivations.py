@@ -1,0 +1,199 @@
+"""What is derived is what mechanics works out, and what is kept as text is what was derived."""
+
+import json
+import math
+from importlib import resources
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from sympy import diff, lambdify, limit, oo, simplify, symbols
+
+from crackkit.derive.cracked_section import cracked_section, cracked_section_two_layers
+from crackkit.derive.cracking_moment import cracking_moment
+from crackkit.derive.lean import lean
+from crackkit.derive.sentences import STEPS
+from crackkit.derive.writing import DERIVATIONS, everything
+from crackkit.derive.written import FILE, with_numbers, written
+from crackkit.mechanics import section
+from crackkit.mechanics.crack_width import frosch
+from crackkit.mechanics.crack_zone import CrackZone
+from crackkit.mechanics.stress_field import principal_stresses
+
+POSITIVE = "b d h n k A_s A_o d_o M x x_1 E_s f_s f_t beta d_c s I_cr"
+b, d, h, n, k, A_s, A_o, d_o, M, x, x_1 = symbols(POSITIVE, positive=True)[:11]
+
+alone = {step.key: step.expression for step in cracked_section().steps}
+both = {step.key: step.expression for step in cracked_section_two_layers().steps}
+
+sizes = {
+    "width": st.floats(100, 800),
+    "depth": st.floats(150, 1200),
+    "share": st.floats(0.75, 0.97),  # of the depth at which the outer bars lie
+    "percent": st.floats(0.1, 3.0),
+    "ratio": st.floats(5.0, 25.0),
+}
+
+
+def section_of(width, depth, share, percent):
+    d = share * depth
+    return section.Section(width, depth), d, percent / 100 * width * d
+
+
+def number(equation, values: dict) -> float:
+    names = sorted(equation.rhs.free_symbols, key=str)
+    return lambdify(names, equation.rhs, "math")(*(values[str(name)] for name in names))
+
+
+@given(**sizes)
+def test_the_derived_axis_and_inertia_are_those_of_mechanics(width, depth, share, percent, ratio):
+    outline, d, area = section_of(width, depth, share, percent)
+    state = section.cracked(outline, [d], [area], ratio)
+    values = {"b": width, "d": d, "n": ratio, "A_s": area}
+    values["x"] = number(alone["x"], values)
+    assert values["x"] == pytest.approx(state.squeezed, rel=1e-9)
+    assert number(alone["I_cr"], values) == pytest.approx(state.inertia, rel=1e-9)
+
+
+@given(**sizes, moment=st.floats(1e6, 1e9))
+def test_the_derived_steel_stress_is_that_of_mechanics(width, depth, share, percent, ratio, moment):
+    outline, d, area = section_of(width, depth, share, percent)
+    state = section.cracked(outline, [d], [area], ratio)
+    values = {"n": ratio, "M": moment, "d": d, "x": state.squeezed, "I_cr": state.inertia}
+    stress = section.stress_in_steel(state, moment, d)
+    assert number(alone["f_s"], values) == pytest.approx(stress, rel=1e-9)
+
+
+@given(**sizes, other=st.floats(0.05, 1.5), place=st.floats(0.03, 0.7))
+def test_with_a_second_layer_it_is_still_that_of_mechanics(
+    width, depth, share, percent, ratio, other, place
+):
+    outline, d, area = section_of(width, depth, share, percent)
+    second, at = other * area, place * d
+    state = section.cracked(outline, [d, at], [area, second], ratio)
+    counts = ratio - 1 if at < state.squeezed else ratio
+    values = {"b": width, "d": d, "n": ratio, "A_s": area, "A_o": second, "d_o": at, "k": counts}
+    values["x"] = number(both["x"], values)
+    assert values["x"] == pytest.approx(state.squeezed, rel=1e-9)
+    assert number(both["I_cr"], values) == pytest.approx(state.inertia, rel=1e-9)
+
+
+@given(
+    depth=st.floats(200, 1200),
+    stress=st.floats(20, 400),
+    spacing=st.floats(40, 400),
+    centre=st.floats(25, 80),
+    squeezed=st.floats(0.1, 0.45),
+)
+def test_the_derived_crack_width_is_the_published_rule(depth, stress, spacing, centre, squeezed):
+    d = depth - centre
+    zone = CrackZone(
+        steel_stress=stress, diameter=16.0, clear_cover=centre - 8.0, spacing=spacing,
+        steel_area=600.0, width=300.0, depth=depth, effective_depth=d, neutral_axis=squeezed * d,
+        side_cover=centre - 8.0, number=3, tensile_strength=2.9, modular_ratio=6.5,
+    )  # fmt: skip
+    values = {"f_s": stress, "E_s": zone.steel_modulus, "d_c": centre, "s": spacing}
+    values |= {"h": depth, "d": d, "x": squeezed * d}
+    values["beta"] = number(alone["beta"], values)
+    assert number(alone["w"], values) == pytest.approx(float(frosch(zone).width), rel=1e-9)
+
+
+def test_the_solved_depth_satisfies_the_balance_of_forces():
+    left, right = alone["balance"].lhs, alone["balance"].rhs
+    assert simplify((left - right).subs(x, alone["x"].rhs)) == 0
+    left, right = both["balance_two"].lhs, both["balance_two"].rhs
+    assert simplify((left - right).subs(x, both["x"].rhs)) == 0
+    left, right = both["balance"].lhs, both["balance"].rhs
+    assert simplify((left - right).subs(x_1, both["x_1"].rhs)) == 0
+
+
+def test_the_cracked_inertia_carries_the_moment_of_the_stresses():
+    """The moment of push and pull about the neutral axis is M, whatever the section."""
+    for lines, others in ((alone, 0), (both, k * A_o * (d_o - x) ** 2)):
+        inertia = lines["I_cr"].rhs
+        concrete, bars = b * x**3 / 3, n * A_s * (d - x) ** 2
+        assert simplify(M / inertia * (concrete + bars + others) - M) == 0
+
+
+def test_a_second_layer_of_nothing_changes_nothing():
+    assert simplify(both["x"].rhs.subs(A_o, 0) - alone["x"].rhs) == 0
+    assert simplify(both["I_cr"].rhs.subs(A_o, 0) - alone["I_cr"].rhs) == 0
+
+
+def test_more_steel_lowers_the_neutral_axis_and_never_reaches_the_bars():
+    assert limit(alone["x"].rhs.subs({b: 1, n: 1, d: 1}), A_s, oo) == 1
+    slope = lambdify([A_s], diff(alone["x"].rhs.subs({b: 300, n: 7, d: 450}), A_s))
+    assert all(slope(area) > 0 for area in (10.0, 500.0, 5000.0))
+
+
+@given(width=st.floats(100, 800), depth=st.floats(100, 1200), strength=st.floats(1.0, 6.0))
+def test_the_derived_cracking_moment_is_that_of_mechanics(width, depth, strength):
+    outline = section.Section(width, depth)
+    plain = section.uncracked(outline, [], [], 7.0)
+    lines = {step.key: step.expression for step in cracking_moment().steps}
+    values = {"b": width, "h": depth, "f_t": strength}
+    expected = section.cracking_moment(plain, strength, outline, 1)
+    assert number(lines["M_cr"], values) == pytest.approx(expected, rel=1e-9)
+    assert number(lines["I"], values) == pytest.approx(outline.inertia, rel=1e-9)
+
+
+lean_lines = {step.key: step.expression for step in lean().steps}
+
+
+@given(stretch=st.floats(0.05, 6.0), shear=st.floats(0.0, 4.0))
+def test_the_derived_direction_is_that_of_the_largest_stress(stretch, shear):
+    largest, _smallest, angle = principal_stresses(stretch, 0.0, shear)
+    values = {"sigma": stretch, "tau": shear}
+    assert number(lean_lines["tan_2a"], values) == pytest.approx(math.tan(2 * angle), rel=1e-9)
+    values["a"] = 0.5 * math.atan(number(lean_lines["tan_2a"], values))
+    assert number(lean_lines["sigma_a"], values) == pytest.approx(float(largest), rel=1e-9)
+
+
+def test_the_two_ends_of_a_crack_lean_as_the_stress_does():
+    at_face, at_axis = lean_lines["face"].rhs, lean_lines["axis"].rhs
+    assert float(at_face) == principal_stresses(2.0, 0.0, 0.0)[2]
+    assert float(at_axis) == pytest.approx(float(principal_stresses(0.0, 0.0, 1.5)[2]))
+
+
+def test_what_is_kept_is_what_sympy_finds():
+    kept = (resources.files("crackkit.derive") / FILE).read_text(encoding="utf-8")
+    assert json.loads(kept) == json.loads(everything())
+
+
+@pytest.mark.parametrize("derive", DERIVATIONS, ids=lambda f: f.__name__)
+def test_every_step_has_its_sentence_and_its_line(derive):
+    made, kept = derive(), written(derive.__name__)
+    assert [step.key for step in made.steps] == [words.key for words in STEPS[made.key]]
+    assert [step.sentence for step in kept.steps] == [step.sentence for step in made.steps]
+    assert all(step.latex and step.plain and step.sentence.endswith((".", ":"))
+               for step in kept.steps)  # fmt: skip
+
+
+@pytest.mark.parametrize("key", ["cracked_section", "cracked_section_two_layers"])
+def test_numbers_put_into_the_kept_text_give_what_sympy_gives(key):
+    rng = np.random.default_rng(3)
+    lines = {"cracked_section": alone, "cracked_section_two_layers": both}[key]
+    for _round in range(20):
+        values = dict(zip(
+            ["b", "d", "h", "n", "k", "A_s", "A_o", "d_o", "M", "E_s", "d_c", "s"],
+            rng.uniform(1, 2, 12) * [300, 450, 600, 6, 5, 800, 200, 40, 1e8, 2e5, 50, 90],
+            strict=True,
+        ))  # fmt: skip
+        known = dict(values)
+        for found in with_numbers(written(key), values):
+            if found.value is not None:
+                assert found.value == pytest.approx(number(lines[found.step.key], known), rel=1e-9)
+                known[found.step.key] = found.value
+        assert {"x", "I_cr", "f_s", "beta", "w"} <= known.keys()
+
+
+def test_a_step_whose_numbers_are_not_given_has_no_value():
+    found = {one.step.key: one.value for one in with_numbers(written("cracked_section"), {"b": 1})}
+    assert set(found.values()) == {None}
+
+
+def test_numbers_are_written_so_that_they_can_be_worked_out_again():
+    values = {"b": 300.0, "d": 440.0, "n": 7.0, "A_s": 942.0}
+    line = {one.step.key: one.numbers for one in with_numbers(written("cracked_section"), values)}
+    assert line["x"] == "(√((7 × 942)² + 2 × 300 × 7 × 942 × 440) − 7 × 942)/300"
