@@ -25,7 +25,7 @@ from crackkit.words import _
 _makers = {
     "figures": (_("draw the pictures in figures/ anew"), "crackkit.figures"),
     "handouts": (_("print worksheets for a class"), "crackkit.handouts"),
-    "report": (_("gather what a class has done"), "crackkit.learning.report"),
+    "report": (_("gather what a class has done"), "crackkit.class_sheet"),
 }
 _commands = ("open", "test", *_makers)
 

@@ -18,7 +18,7 @@ def test_lessons_are_run_cell_by_cell_and_nothing_is_timed():
 
 
 def test_benchmarks_are_timed_alone():
-    assert pytest_arguments([], benchmark=True) == ["tests/benchmarks", "--benchmark-only"]
+    assert pytest_arguments([], benchmark=True) == ["tests/benchmarks"]
 
 
 def test_a_named_chromium_wins(monkeypatch):
