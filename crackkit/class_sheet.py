@@ -1,4 +1,4 @@
-"""``python -m crackkit report``: what a class has done, as a table to read or to open in a sheet."""
+"""``python -m crackkit report``: what a class has done, to read or to open in a sheet."""
 
 import argparse
 import csv
