@@ -100,26 +100,6 @@ function deliver(model) {
   });
 }
 
-function watchRoom(model, box) {
-  let last = 0;
-  const watcher = new ResizeObserver(() => {
-    const room = Math.round(box.clientWidth / 20) * 20;
-    if (!room || room === last) return;
-    last = room;
-    model.set("room", room);
-    model.save_changes();
-  });
-  watcher.observe(box);
-  return () => watcher.disconnect();
-}
-
-function keepKeys(root) {
-  // the page's own shortcuts (arrows move between cells, Enter edits one) must not take our keys
-  root.addEventListener("keydown", (event) => {
-    if (!event.ctrlKey && !event.metaKey && !event.altKey) event.stopPropagation();
-  });
-}
-
 function render({ model, el }) {
   const root = element("div", { class: "ck-panel" });
   keepKeys(root);
