@@ -1,0 +1,64 @@
+"""Structures side by side."""
+
+import pytest
+
+from crackkit.sandbox import SimpleBeam, WrongInput, compare
+from crackkit.units import shown
+
+
+@pytest.fixture(scope="module")
+def beam():
+    return SimpleBeam(span="20 ft", bars="4 #6", dead="0.9 kip/ft", point_load="8 kip at 9 ft")
+
+
+def row(table, label):
+    return next(r for r in table.rows if r[0] == label)
+
+
+def test_only_inputs_that_differ_are_listed(beam):
+    table = compare(beam, beam.but(cover="2 in", bars="3 #7"))
+    assert {r[0] for r in table.rows[: [r[0] for r in table.rows].index("verdict")]} == {
+        "bottom bars",
+        "cover",
+    }
+    assert row(table, "cover") == ("cover", "1.5 in", "2 in")
+
+
+def test_the_difference_is_to_the_first(beam):
+    other = beam.but(bars="6 #6")
+    cell = row(compare(beam, other), "bars weigh")[2]
+    assert cell == f"{shown(other.outcome.steel_mass, 'mass', 'US')} (+50%)"
+
+
+def test_the_same_beam_twice_has_no_differences(beam):
+    table = compare(beam, beam)
+    assert all(r[1] == r[2] for r in table.rows)
+    assert table.rows[0][0] == "verdict"
+
+
+def test_keywords_become_headings(beam):
+    assert compare(drawn=beam, built=beam).names == ("drawn", "built")
+    assert compare(beam, built=beam).names == ("case 1", "built")
+
+
+def test_the_units_are_those_of_the_first(beam):
+    metric = SimpleBeam(span="6 m", bars="4 x 20 mm", dead="13 kN/m")
+    assert "lb" in row(compare(beam, metric), "bars weigh")[2]
+    assert "kg" in row(compare(metric, beam), "bars weigh")[2]
+
+
+def test_no_width_is_invented_where_nothing_holds(beam):
+    table = compare(beam, beam.but(bars="none"))
+    assert row(table, "widest crack")[2] == "—"
+    assert row(table, "moves at most")[2] == "—"
+
+
+def test_a_caution_of_one_carries_its_name(beam):
+    table = compare(drawn=beam, bare=beam.but(bars="none"))
+    assert any(text.startswith("bare: ⚠") for text in table.cautions)
+    assert not any(text.startswith("drawn: A teaching") for text in table.cautions)
+
+
+def test_one_alone_cannot_be_compared(beam):
+    with pytest.raises(WrongInput, match="two"):
+        compare(beam)
