@@ -29,8 +29,8 @@ MM_PER_INCH = 25.4
 POINTS_PER_INCH = 72.0
 DPI = 200
 FORMATS = ("pdf", "png", "svg")
-# Words stay words in a PDF (they can be searched and read aloud), and the bytes of a file depend
-# on the picture alone.
+# Words stay words in a PDF (they can be searched and read aloud); letters are not moved onto
+# whole pixels, which would make some labels wider than their boxes.
 _SETTINGS = {"pdf.fonttype": 42, "text.hinting": "none", "text.usetex": False}
 
 
@@ -80,11 +80,8 @@ def save(picture: Picture, target, format: str | None = None, theme: str = "prin
     if chosen == "svg":
         _write(target, standalone(picture, theme).encode("utf-8"))
         return
-    from matplotlib import rc_context
-
-    with rc_context(_SETTINGS):
-        sheet = figure(picture, theme)
-        sheet.savefig(target, format=chosen, dpi=DPI, metadata=_about(picture, chosen))
+    about = _about(picture, chosen)
+    figure(picture, theme).savefig(target, format=chosen, dpi=DPI, metadata=about)
 
 
 def save_pages(pictures, target, theme: str = "print", width_mm: float = 210.0) -> None:
@@ -154,10 +151,19 @@ def _canvas(picture: Picture, theme: str, width_mm: float):
 def _figure_class():
     from io import BytesIO
 
+    from matplotlib import rc_context
     from matplotlib.figure import Figure
 
     class PaperFigure(Figure):
-        """A figure that a notebook can show without a plotting state behind it."""
+        """A figure that shows itself in a notebook, and whose letters keep their widths."""
+
+        def draw(self, renderer) -> None:
+            with rc_context(_SETTINGS):
+                super().draw(renderer)
+
+        def savefig(self, *target, **options) -> None:
+            with rc_context(_SETTINGS):
+                super().savefig(*target, **options)
 
         def _repr_png_(self) -> bytes:
             buffer = BytesIO()
