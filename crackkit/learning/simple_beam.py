@@ -81,9 +81,7 @@ def walk(system: str = "SI") -> tuple[WalkStep, ...]:
             ),
         ),
         WalkStep(
-            _(
-                "Now lay the strong bars on top instead: none at the bottom, three thick ones above."
-            ),
+            _("Now lay the strong bars on top: none at the bottom, three thick ones above."),
             start | {"bottom.number": 0, "top.size": beam.bottom.size, "top.number": 3},
             _("As much steel as before, in the wrong face: no stretched bar crosses the crack."),
         ),

@@ -1,4 +1,4 @@
-"""Benchmarks borrow the real page of the browser tests and serve it small notebooks of their own."""
+"""Benchmarks borrow the real page of the browser tests and serve it small notebooks."""
 
 from pathlib import Path
 
