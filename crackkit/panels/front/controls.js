@@ -2,13 +2,6 @@
 
 let controlCount = 0;
 
-function element(tag, attributes = {}, text = "") {
-  const made = document.createElement(tag);
-  for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
-  if (text) made.textContent = text;
-  return made;
-}
-
 function controls(model, box, send) {
   const rows = new Map(); // path -> { show(value, text), bound(low, high, step) }
   let chosen = 0;

@@ -1,4 +1,22 @@
-// What every widget asks of the page: how much room there is, and to keep its keys.
+// What every widget asks of the page: elements, its colours, how much room there is, its keys.
+
+function element(tag, attributes = {}, text = "") {
+  const made = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
+  if (text) made.textContent = text;
+  return made;
+}
+
+function pageTheme() {
+  return document.body.dataset.jpThemeLight === "false" ? "dark" : "light";
+}
+
+function watchTheme(report) {
+  const watcher = new MutationObserver(() => report(pageTheme()));
+  watcher.observe(document.body, { attributes: true, attributeFilter: ["data-jp-theme-light"] });
+  report(pageTheme());
+  return () => watcher.disconnect();
+}
 
 function watchRoom(model, box) {
   let last = 0;

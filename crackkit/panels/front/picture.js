@@ -1,16 +1,5 @@
 // The live picture: swaps the SVG string, and reports drags and keys on its handles.
 
-function pageTheme() {
-  return document.body.dataset.jpThemeLight === "false" ? "dark" : "light";
-}
-
-function watchTheme(report) {
-  const watcher = new MutationObserver(() => report(pageTheme()));
-  watcher.observe(document.body, { attributes: true, attributeFilter: ["data-jp-theme-light"] });
-  report(pageTheme());
-  return () => watcher.disconnect();
-}
-
 function livePicture(model, box, send) {
   let grabbed = null;
 
