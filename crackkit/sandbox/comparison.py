@@ -94,6 +94,7 @@ def _answer_rows(cases, system: str) -> list[tuple[str, ...]]:
     return [
         (_("verdict"), *(verdict_words(outcome) for outcome in outcomes)),
         _numbers(_("widest crack"), [_width(o) for o in outcomes], "width", system),
+        (_("where"), *(_place(outcome, system) for outcome in outcomes)),
         (_("by the rule"), *(_rule(outcome) for outcome in outcomes)),
         (_("all rules"), *(_band(outcome, system) for outcome in outcomes)),
         _numbers(_("limit"), [o.verdict.limit.width for o in outcomes], "width", system),
@@ -126,6 +127,14 @@ def _width(outcome) -> float | None:
     if band:
         return band.governing
     return None if outcome.cracks else 0.0
+
+
+def _place(outcome, system: str) -> str:
+    """The face and the place of the crack that decides: two cases may differ in it."""
+    if outcome.widest is None:
+        return NONE
+    face = _("top") if outcome.widest.face == "top" else _("bottom")
+    return _("{face}, at {x}").format(face=face, x=shown(outcome.widest.at, "length", system))
 
 
 def _rule(outcome) -> str:

@@ -52,7 +52,9 @@ def _of_the_gate() -> dict[str, bool]:
     return {
         "the gate beam is tight as drawn": _verdict(gate) == TIGHT,
         "trodden top bars let a crack grow too wide": _verdict(trodden) == TOO_WIDE,
-        "that crack is twice as wide": 1.8 < _width(trodden) / _width(gate) < 2.2,
+        "the widest crack doubles": 1.8 < _width(trodden) / _width(gate) < 2.2,
+        "it moves from under the load to over the post": (_face(gate), _face(trodden))
+        == ("bottom", "top"),
         "without top bars nothing holds": _verdict(gate.but(top_bars="none")) == UNHELD,
         "the deeper they lie the wider the crack": bool((swept[1:] > swept[:-1]).all()),
         "the report says who decides": "engineer decide" in report(gate).html(),
@@ -82,6 +84,10 @@ def _of_typing() -> dict[str, bool]:
 
 def _verdict(case) -> str:
     return case.outcome.verdict.key
+
+
+def _face(case) -> str:
+    return case.outcome.widest.face
 
 
 def _width(case) -> float:

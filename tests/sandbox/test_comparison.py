@@ -62,3 +62,10 @@ def test_a_caution_of_one_carries_its_name(beam):
 def test_one_alone_cannot_be_compared(beam):
     with pytest.raises(WrongInput, match="two"):
         compare(beam)
+
+
+def test_the_place_of_the_widest_crack_is_told(beam):
+    other = beam.but(overhang_left="6 ft", point_load="12 kip at 0 ft", top_bars="6 #6")
+    cells = row(compare(beam, other), "where")
+    assert cells[1].startswith("bottom, at ")
+    assert cells[2] == "top, at 6.0\u202fft"
