@@ -16,6 +16,7 @@ FREE = (
     "stirrup",
 )
 YIELD_STRENGTH = {"ACI": 420.0, "EN": 500.0}  # MPa: usual bars under each family of codes
+CODES = {"US": "ACI", "SI": "EN"}
 BUDGET = 93.0  # kg, which is 205 lb
 _IN_METRES = {
     "span": 7000.0,
@@ -40,16 +41,17 @@ _IN_FEET = {
 }
 
 
-def wash_bay(code: str = "ACI", system: str = "SI") -> BeamTask:
+def wash_bay(system: str = "SI", code: str | None = None) -> BeamTask:
     """Give the task, in round numbers of the reader's own system.
 
     Parameters
     ----------
-    code : str
-        Family of rules, ``"ACI"`` or ``"EN"``.
     system : str
         ``"SI"`` or ``"US"``: the beam has round numbers and sizes of bars in it.
+    code : str, optional
+        Family of rules, ``"ACI"`` or ``"EN"``; what goes with the units if left out.
     """
+    code = code or CODES[system]
     round_numbers = _IN_FEET if system == "US" else _IN_METRES
     beam = SimpleBeam(
         **round_numbers, yield_strength=YIELD_STRENGTH[code], exposure="moist", code=code

@@ -17,7 +17,7 @@ SIZES = {
 
 @cache
 def task(code="ACI", system="SI"):
-    return wash_bay(code, system)
+    return wash_bay(system, code)
 
 
 def assessed(code="ACI", system="SI", **changes):
