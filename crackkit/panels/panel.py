@@ -11,7 +11,6 @@ from crackkit.panels import control_rows
 from crackkit.panels.guide import Guide
 from crackkit.panels.preferences import Preferences, preferences
 from crackkit.panels.view import PanelView
-from crackkit.panels.working_table import working_table
 from crackkit.structures.fields import InputError, fitted, inputs
 from crackkit.structures.outcome import Outcome
 from crackkit.units import UnitError, explain, inner, parse
@@ -221,7 +220,7 @@ class Panel:
 
     def code(self) -> str:
         """Give the one line that makes the same beam in the sandbox."""
-        from crackkit.sandbox import code_line
+        from crackkit.sandbox import code_line  # not before it is wanted: it loads slowly
 
         return code_line(self.structure, self.system)
 
@@ -272,7 +271,9 @@ class Panel:
 
     def _show_more(self) -> None:
         if self.unfolded == "working":
-            self.view.more = working_table(self.outcome, self.system)
+            from crackkit.sandbox.working import working
+
+            self.view.more = working(self.outcome, self.system)._repr_html_()
         elif self.unfolded == "code":
             from html import escape
 

@@ -3,7 +3,7 @@
 import io
 
 from crackkit.drawing.shapes import Picture
-from crackkit.drawing.svg import svg
+from crackkit.drawing.standalone import standalone
 
 MIME = {"svg": "image/svg+xml", "png": "image/png", "pdf": "application/pdf"}
 
@@ -20,9 +20,9 @@ def picture_file(picture: Picture, kind: str, theme: str) -> bytes:
         Theme to paint it in.
     """
     if kind == "svg":
-        return svg(picture, theme).encode("utf-8")
+        return standalone(picture, theme).encode("utf-8")
     from crackkit.drawing import print_painter
 
     buffer = io.BytesIO()
-    print_painter.save(picture, buffer, kind)
+    print_painter.save(picture, buffer, kind, theme=theme)
     return buffer.getvalue()
