@@ -17,7 +17,7 @@ def code_line(beam: Beam, system: str) -> str:
     Returns
     -------
     str
-        A call of `crackkit.SimpleBeam`; numbers carry seven digits.
+        A call of `crackkit.SimpleBeam`; numbers carry twelve digits, so that the ends of a range stay inside it.
     """
     arguments = {
         "span": _amount(beam.span, "length", system),
@@ -53,7 +53,7 @@ def _bars(beam: Beam, system: str) -> dict[str, str]:
 
 
 def _amount(value: float, quantity: str, system: str) -> str:
-    return f"{number(value, quantity, system):.7g} {unit(quantity, system)}"
+    return f"{number(value, quantity, system):.12g} {unit(quantity, system)}"
 
 
 def _number_of(layer) -> str:
