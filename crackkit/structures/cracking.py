@@ -1,147 +1,137 @@
-"""Which cracks open in a bent member, what crosses them, and how wide they are."""
+"""Which cracks open in a bent member, what crosses them, and how wide they are.
+
+A cracked zone is cut at the ends of the bars, so that one set of bars crosses all cracks of a
+piece. Cracks stand where the member is bent most and from there outwards at the mean spacing of
+the code family; where bars would slip near their ends, the nearest crack is moved to the worst
+place, so that no short-cut bar goes unnoticed between two cracks.
+"""
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 
-from crackkit.mechanics.concrete import modulus_en, tensile_strength_en
 from crackkit.mechanics.crack_path import crack_paths
-from crackkit.mechanics.crack_width import all_widths, band
-from crackkit.mechanics.crack_zone import CrackZone
-from crackkit.structures.member import STEEL_MODULUS, Layer, Member
+from crackkit.mechanics.crack_width import all_widths, band, en_2004, frosch
+from crackkit.structures.crossing import Crossing, crack_zone, crossing
+from crackkit.structures.member import Member
 from crackkit.structures.outcome import Crack, TensionZone, WidthBand
-from crackkit.structures.stretching import SENSE, Stretch
+from crackkit.structures.stretching import Stretch, peaks
 
 GOVERNING = {"ACI": "gergely_lutz", "EN": "en_2004"}
-SPACING_RULE = {"ACI": "frosch", "EN": "en_2004"}
+SPACING_RULE = {"ACI": frosch, "EN": en_2004}
 MEAN_TO_LARGEST = {"ACI": 1.5 / 2.0, "EN": 1 / 1.7}  # Frosch 1999; EN 1992-1-1 (history of 7.8)
-MOST_CRACKS = 40
+MOST_CRACKS = 100  # on the whole member; closer ones are thinned evenly
 THROUGH = 0.04  # share of the depth that stays under a crack nothing holds, for the drawing
-
-
-@dataclass(frozen=True)
-class Crossing:
-    """The bars that cross the cracks of one face, all of one combination of layers.
-
-    Attributes
-    ----------
-    stretched : tuple of (index, Layer)
-        Layers on the stretched side of the cracked section.
-    squeezed : float
-        Depth of the squeezed zone [mm].
-    inertia : float
-        Inertia of the cracked section [mm4]; 0 where no bar is stretched.
-    axis : float
-        Depth of the neutral axis from the top [mm].
-    """
-
-    face: str
-    stretched: tuple
-    squeezed: float
-    inertia: float
-    axis: float
-
-    @property
-    def outermost(self) -> tuple[int, Layer]:
-        """Index and layer of the stretched bars nearest the cracked face."""
-        return max(self.stretched, key=lambda pair: SENSE[self.face] * pair[1].depth)
-
-
-def crossing(stretched: Stretch, face: str, at: float) -> Crossing:
-    """Find the bars that cross a crack of a face at place `at` [mm]."""
-    member, along = stretched.member, stretched.states
-    station = int(np.argmin(np.abs(along.x - at)))
-    row = 1 if face == "bottom" else 2
-    axis, inertia = float(along.axis[row, station]), float(along.inertia[row, station])
-    layers = tuple(
-        (index, item)
-        for index, item in enumerate(member.layers)
-        if along.present[index, station] and inertia and SENSE[face] * (item.depth - axis) > 0
-    )
-    squeezed = axis if face == "bottom" else member.section.depth - axis
-    return Crossing(face, layers, squeezed, inertia, axis)
-
-
-def crack_zone(member: Member, held: Crossing, steel_stress) -> CrackZone:
-    """Describe the cracked zone in the words that every crack width rule reads."""
-    _index, outer = held.outermost
-    layers = [item for _i, item in held.stretched if _near_face(member, held, item)]
-    area = sum(item.area for item in layers)
-    centroid = sum(item.area * item.depth for item in layers) / area
-    depth, bottom = member.section.depth, held.face == "bottom"
-    width = member.section.width
-    if not bottom and member.section.flange_width:
-        width = member.section.flange_width
-    cover = (depth - outer.depth if bottom else outer.depth) - outer.bar.diameter / 2
-    return CrackZone(
-        steel_stress=steel_stress,
-        diameter=outer.bar.diameter,
-        clear_cover=max(cover, 0.0),
-        spacing=bar_spacing(width, outer),
-        steel_area=area,
-        width=width,
-        depth=depth,
-        effective_depth=centroid if bottom else depth - centroid,
-        neutral_axis=held.squeezed,
-        side_cover=outer.side_cover,
-        number=outer.number,
-        # only the European rules read these two, so they follow EN 1992-1-1 Table 3.1
-        tensile_strength=tensile_strength_en(member.concrete.strength),
-        modular_ratio=STEEL_MODULUS / modulus_en(member.concrete.strength),
-        duration=member.duration,
-        bond="good" if bottom else "poor",
-    )
-
-
-def _near_face(member: Member, held: Crossing, item: Layer) -> bool:
-    # Bars near the neutral axis share hardly any of the pull: only those in the outer half of
-    # the stretched part count as the steel of the cracked zone.
-    reach = (member.section.depth - held.squeezed) / 2
-    edge = member.section.depth if held.face == "bottom" else 0.0
-    return abs(edge - item.depth) <= reach or item is held.outermost[1]
-
-
-def bar_spacing(width: float, item: Layer) -> float:
-    """Distance of the bars of a layer, centre to centre [mm]; the width for a single bar."""
-    if item.number < 2:
-        return width
-    outer = 2 * (item.side_cover + item.bar.diameter / 2)
-    return max((width - outer) / (item.number - 1), item.bar.diameter)
+PATH_STEPS = 8
+INSIDE = 0.5  # mm that a crack keeps from the end of a bar, so that it is clear what crosses it
+SHORTEST = 1.0  # mm; no shorter piece of a cracked zone counts
 
 
 def cracks(stretched: Stretch, zones: tuple[TensionZone, ...]) -> tuple[Crack, ...]:
-    """Predict every crack of the member."""
+    """Predict every crack of the member, zone by zone from left to right."""
     found = []
     for zone in zones:
         for start, end in zone.cracked:
-            found.extend(_cracks_of_interval(stretched, zone.face, start, end))
+            for a, b in pieces(stretched.member, start, end):
+                _add(found, _cracks_of_piece(stretched, zone.face, a, b))
     return tuple(found)
 
 
-def _cracks_of_interval(stretched: Stretch, face: str, start: float, end: float) -> list[Crack]:
-    inside = (stretched.x >= start) & (stretched.x <= end)
-    size = np.where(inside, np.abs(stretched.moment), -1.0)
-    peak = float(stretched.x[int(np.argmax(size))]) if inside.any() else (start + end) / 2
-    held = crossing(stretched, face, peak)
+def _add(found: list[Crack], more: list[Crack]) -> None:
+    """Add the cracks of a piece; of two cracks that meet at a bar's end the graver one stays."""
+    if found and abs(found[-1].at - more[0].at) < 4 * INSIDE and found[-1].face == more[0].face:
+        graver = max(found.pop(), more.pop(0), key=_strain)
+        found.append(graver)
+    found.extend(more)
+
+
+def _strain(crack: Crack) -> float:
+    if crack.width is None:
+        return math.inf
+    return crack.steel_stress / max(crack.developed, 1e-9)
+
+
+def pieces(member: Member, start: float, end: float) -> list[tuple[float, float]]:
+    """Cut a cracked zone [mm] at the ends of the bars."""
+    ends = {place for item in member.layers for place in (item.start, item.end)}
+    cuts = [start, *sorted(p for p in ends if start + SHORTEST < p < end - SHORTEST), end]
+    return list(zip(cuts[:-1], cuts[1:], strict=True))
+
+
+def _cracks_of_piece(stretched: Stretch, face: str, start: float, end: float) -> list[Crack]:
+    held = crossing(stretched, face, (start + end) / 2)
+    seeds = _most_bent(stretched, start, end)
     if not held.stretched:
-        return _make(stretched, face, np.array([peak]))
-    spacing = mean_spacing(stretched.member, held, _steel_stress(stretched, held, peak))
-    return _make(stretched, face, _places(peak, start, end, spacing))
+        return _made(stretched, held, _clear(seeds, start, end))
+    spacing = mean_spacing(stretched.member, held, _steel_stress(stretched, held, seeds[0]))
+    spacing = max(spacing, stretched.member.length / MOST_CRACKS)
+    slips = _slipping(stretched, held, start, end)
+    at = _snapped(places(seeds, start, end, spacing), slips, seeds, spacing)
+    return _made(stretched, held, _clear(at, start, end))
+
+
+def _clear(at, start: float, end: float) -> np.ndarray:
+    inside = min(INSIDE, (end - start) / 4)
+    return np.clip(np.asarray(at, dtype=float), start + inside, end - inside)
+
+
+def _most_bent(stretched: Stretch, start: float, end: float) -> list[float]:
+    x = np.array([start, *stretched.x[(stretched.x > start) & (stretched.x < end)], end])
+    return peaks(x, np.abs(np.interp(x, stretched.x, stretched.moment)))
 
 
 def mean_spacing(member: Member, held: Crossing, steel_stress: float) -> float:
     """Mean distance of cracks [mm] by the rule of the code family."""
-    widths = all_widths(crack_zone(member, held, steel_stress))
-    rule = next(w for w in widths if w.rule == SPACING_RULE[member.code])
+    rule = SPACING_RULE[member.code](crack_zone(member, held, steel_stress))
     return float(rule.spacing) * MEAN_TO_LARGEST[member.code]
 
 
-def _places(peak: float, start: float, end: float, spacing: float) -> np.ndarray:
-    """Cracks at the peak and outwards from it, thinned evenly if they are too many to draw."""
-    step = max(spacing, (end - start) / MOST_CRACKS)
-    left, right = math.floor((peak - start) / step), math.floor((end - peak) / step)
-    return peak + step * np.arange(-left, right + 1)
+def places(seeds, start: float, end: float, spacing: float) -> np.ndarray:
+    """Cracks at the seeds, evenly between them, and outwards from the outer ones [mm].
+
+    Parameters
+    ----------
+    seeds : sequence of float
+        Places of the largest moment, one or more, from left to right [mm].
+    start, end : float
+        Ends of the cracked piece [mm].
+    spacing : float
+        Least distance of two cracks [mm].
+    """
+    left, right = _fitting(seeds[0] - start, spacing), _fitting(end - seeds[-1], spacing)
+    rows = [seeds[0] - spacing * np.arange(left, 0, -1)]
+    for a, b in zip(seeds[:-1], seeds[1:], strict=True):
+        rows.append(np.linspace(a, b, max(_fitting(b - a, spacing), 1), endpoint=False))
+    return np.concatenate([*rows, seeds[-1] + spacing * np.arange(right + 1)])
+
+
+def _fitting(room: float, spacing: float) -> int:
+    # a hair more room, so that rounding does not decide on the last crack
+    return max(math.floor(room / spacing + 1e-6), 0)
+
+
+def _slipping(stretched: Stretch, held: Crossing, start: float, end: float) -> list[float]:
+    """Places where the bars need most of what they can build up, if they would slip there."""
+    index, _outer = held.outermost
+    inside = (stretched.x >= start) & (stretched.x <= end)
+    x, share = stretched.x[inside], stretched.states.share[index][inside]
+    if share.size == 0 or share.min() >= 1.0:
+        return []
+    stress = _steel_stress(stretched, held, x)
+    need = stress / (np.maximum(share, 1e-9) * stretched.member.yield_strength)
+    return peaks(x, need) if need.max() > 1.0 else []
+
+
+def _snapped(at: np.ndarray, targets, seeds, spacing: float) -> np.ndarray:
+    """Move the nearest crack to each target, but none away from a seed; else add one."""
+    for target in targets:
+        if min(abs(target - seed) for seed in seeds) < SHORTEST:
+            continue
+        gap = np.where(np.isin(at, seeds), math.inf, np.abs(at - target))
+        chosen = int(np.argmin(gap))
+        kept = np.delete(at, chosen) if gap[chosen] < spacing else at
+        at = np.append(kept, target)
+    return np.sort(at)
 
 
 def _steel_stress(stretched: Stretch, held: Crossing, at):
@@ -151,40 +141,34 @@ def _steel_stress(stretched: Stretch, held: Crossing, at):
     return stretched.member.ratio * moment * (outer.depth - held.axis) / held.inertia
 
 
-def _make(stretched: Stretch, face: str, at: np.ndarray) -> list[Crack]:
-    """Make the cracks at places `at`, group by group of equal crossing bars."""
-    crossings = [crossing(stretched, face, place) for place in at]
-    tips = np.array([_tip(stretched.member, held) for held in crossings])
-    paths = _paths(stretched, face, at, tips)
-    made = [None] * at.size
-    for held in set(crossings):
-        chosen = [k for k, other in enumerate(crossings) if other == held]
-        for k, crack in zip(chosen, _held_cracks(stretched, held, at[chosen]), strict=True):
-            made[k] = Crack(face, float(at[k]), paths[k], *crack)
-    return made
+def _made(stretched: Stretch, held: Crossing, at: np.ndarray) -> list[Crack]:
+    """Make the cracks at places `at`, all crossed by the same bars."""
+    rows = zip(at.tolist(), _paths(stretched, held, at), _held(stretched, held, at), strict=True)
+    return [Crack(held.face, place, path, *row) for place, path, row in rows]
 
 
-def _tip(member: Member, held: Crossing) -> float:
-    if held.stretched:
-        return held.axis
-    through = THROUGH * member.section.depth
-    return through if held.face == "bottom" else member.section.depth - through
-
-
-def _paths(stretched: Stretch, face: str, at, tips) -> np.ndarray:
+def _paths(stretched: Stretch, held: Crossing, at) -> np.ndarray:
+    depth = stretched.member.section.depth
     return crack_paths(
         at,
-        face,
-        tips,
-        stretched.member.section.depth,
+        held.face,
+        _tip(held, depth),
+        depth,
         stretched.x,
         stretched.moment,
         stretched.shear,
+        steps=PATH_STEPS,
     )
 
 
-def _held_cracks(stretched: Stretch, held: Crossing, at) -> list[tuple]:
-    """Width, steel stress, bars and developed share of cracks crossed by the same bars."""
+def _tip(held: Crossing, depth: float) -> float:
+    if held.stretched:
+        return held.axis
+    return THROUGH * depth if held.face == "bottom" else depth - THROUGH * depth
+
+
+def _held(stretched: Stretch, held: Crossing, at) -> list[tuple]:
+    """Width, steel stress, bars and developed share of each crack."""
     if not held.stretched:
         return [(None, 0.0, (), 0.0)] * len(at)
     index, _outer = held.outermost

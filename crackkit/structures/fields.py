@@ -8,8 +8,11 @@ part it belongs to ("no further than the end of the beam").
 
 import copy
 import dataclasses
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from functools import cache
+from numbers import Real
 
 from crackkit.words import _
 
@@ -39,14 +42,17 @@ class InputError(ValueError):
         super().__init__(self._sentence())
 
     def _sentence(self) -> str:
+        values = {"field": self.field, "value": self.value, "low": self.low, "high": self.high}
         if self.choices:
-            allowed = ", ".join(str(c) for c in self.choices)
-            return _("{field}: {value!r} is not one of {allowed}").format(
-                field=self.field, value=self.value, allowed=allowed
-            )
-        return _("{field}: {value!r} is outside {low:g} to {high:g} (N, mm, MPa)").format(
-            field=self.field, value=self.value, low=self.low, high=self.high
-        )
+            values["allowed"] = ", ".join(str(c) for c in self.choices)
+            return _("{field}: {value!r} is not one of {allowed}").format(**values)
+        if not _is_number(self.value):
+            return _("{field}: {value!r} is not a number").format(**values)
+        if self.quantity == "count" and not float(self.value).is_integer():
+            text = _("{field}: {value!r} is not a whole number from {low:g} to {high:g}")
+            return text.format(**values)
+        text = _("{field}: {value!r} is outside {low:g} to {high:g} (N, mm, MPa)")
+        return text.format(**values)
 
 
 @dataclass(frozen=True)
@@ -117,54 +123,116 @@ def parts(label, least, most, default, help=""):
     return dataclasses.field(default=default, metadata=meta)
 
 
+@dataclass(frozen=True)
+class _Place:
+    """One declared field of one part of a structure, before its bounds are known."""
+
+    owner: object
+    path: str
+    declared: Declared
+    value: object
+    groups: tuple
+
+
 def inputs(structure) -> tuple[Input, ...]:
     """List every input of a structure with its path, declaration, value and resolved bounds."""
-    return tuple(_walk(structure, structure, "", ()))
+    return tuple(_resolved(structure, place) for place in _places(structure, "", ()))
 
 
-def _walk(root, owner, prefix, groups) -> Iterator[Input]:
-    for field in dataclasses.fields(owner):
-        meta, value = field.metadata, getattr(owner, field.name)
-        path = f"{prefix}{field.name}"
+def input_at(structure, path: str) -> Input:
+    """Give one input of a structure by its path; raises KeyError where there is none."""
+    for place in _places(structure, "", ()):
+        if place.path == path:
+            return _resolved(structure, place)
+    raise KeyError(path)
+
+
+@cache
+def _declarations(kind: type) -> tuple:
+    return tuple((field.name, field.metadata) for field in dataclasses.fields(kind))
+
+
+def _places(owner, prefix, groups) -> Iterator[_Place]:
+    for name, meta in _declarations(type(owner)):
+        value = getattr(owner, name)
+        path = f"{prefix}{name}"
         if "declared" in meta:
-            yield _resolved(root, owner, path, meta["declared"], value, groups)
+            yield _Place(owner, path, meta["declared"], value, groups)
         elif "part" in meta:
-            yield from _walk(root, value, f"{path}.", (*groups, meta["part"]))
+            yield from _places(value, f"{path}.", (*groups, meta["part"]))
         elif "parts" in meta:
             for index, item in enumerate(value):
-                label = f"{meta['parts']} {index + 1}"
-                yield from _walk(root, item, f"{path}.{index}.", (*groups, label))
+                yield from _places(item, f"{path}.{index}.", (*groups, _numbered(meta, index)))
 
 
-def _resolved(root, owner, path, declared, value, groups) -> Input:
-    if declared.choices:
-        return Input(path, declared, value, None, None, groups)
-    low, high = (b(root, owner) if callable(b) else b for b in (declared.low, declared.high))
-    return Input(path, declared, value, low, max(low, high), groups)
+def _numbered(meta, index: int) -> str:
+    return f"{meta['parts']} {index + 1}"
+
+
+def _resolved(root, place: _Place) -> Input:
+    declared = place.declared
+    low, high = None, None
+    if not declared.choices:
+        low, high = _bound(declared.low, root, place), _bound(declared.high, root, place)
+        high = max(low, high)
+    return Input(place.path, declared, place.value, low, high, place.groups)
+
+
+def _bound(bound, root, place: _Place) -> float:
+    return bound(root, place.owner) if callable(bound) else bound
 
 
 def check(structure) -> None:
-    """Raise `InputError` for the first input that its declaration does not allow."""
-    for field in dataclasses.fields(structure):
-        if "parts" in field.metadata:
-            _check_count(field, getattr(structure, field.name))
-    for item in inputs(structure):
-        if not _allowed(item):
+    """Raise `InputError` for the first input that its declaration does not allow.
+
+    Kinds come before ranges, fixed ranges before ranges that follow other inputs, and the
+    structure's own inputs before those of its parts: so the input named is the one at fault.
+    """
+    _check_kinds(structure)
+    for item in sorted(inputs(structure), key=_rank):
+        if not _within(item):
             raise _error(item)
 
 
-def _check_count(field, value) -> None:
-    least, most = field.metadata["least"], field.metadata["most"]
+def _rank(item: Input) -> tuple[bool, int]:
+    follows = callable(item.declared.low) or callable(item.declared.high)
+    return follows, item.path.count(".")
+
+
+def _check_kinds(structure) -> None:
+    for name, meta in _declarations(type(structure)):
+        if "parts" in meta:
+            _check_count(name, meta, getattr(structure, name))
+    for place in _places(structure, "", ()):
+        if not _right_kind(place):
+            low, high = place.declared.low, place.declared.high
+            ends = (None if callable(end) else end for end in (low, high))
+            raise _error(Input(place.path, place.declared, place.value, *ends, place.groups))
+
+
+def _check_count(name, meta, value) -> None:
+    least, most = meta["least"], meta["most"]
     if not least <= len(value) <= most:
-        label = _("Number of: {label}").format(label=field.metadata["parts"].lower())
-        raise InputError(field.name, label, len(value), least, most, "count")
+        label = _("Number of: {label}").format(label=meta["parts"].lower())
+        raise InputError(name, label, len(value), least, most, "count")
 
 
-def _allowed(item: Input) -> bool:
-    if item.declared.choices:
-        return any(item.value == value for value, _label in item.declared.choices)
-    if isinstance(item.value, bool) or not isinstance(item.value, (int, float)):
+def _right_kind(place: _Place) -> bool:
+    declared, value = place.declared, place.value
+    if declared.choices:
+        return any(value is each or value == each for each, _label in declared.choices)
+    if not _is_number(value):
         return False
+    return declared.quantity != "count" or float(value).is_integer()
+
+
+def _is_number(value) -> bool:
+    return isinstance(value, Real) and not isinstance(value, bool) and math.isfinite(value)
+
+
+def _within(item: Input) -> bool:
+    if item.declared.choices:
+        return True
     slack = 1e-9 * max(1.0, abs(item.high))
     return item.low - slack <= item.value <= item.high + slack
 
@@ -207,8 +275,9 @@ def fitted(structure, changes: dict):
     draft, moved = structure, []
     for path, value in changes.items():
         draft = _unchecked(draft, path.split("."), value)
+    _check_kinds(draft)
     for _round in range(3):
-        outside = [i for i in inputs(draft) if i.path not in changes and not _allowed(i)]
+        outside = [i for i in inputs(draft) if i.path not in changes and not _within(i)]
         for item in outside:
             draft = _unchecked(draft, item.path.split("."), _drawn_back(item))
             moved.append(", ".join([*item.groups, item.declared.label]))
@@ -219,8 +288,6 @@ def fitted(structure, changes: dict):
 
 
 def _drawn_back(item: Input):
-    if item.declared.choices or not isinstance(item.value, (int, float)):
-        raise _error(item)
     return type(item.value)(min(max(item.value, item.low), item.high))
 
 

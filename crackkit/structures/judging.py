@@ -2,9 +2,11 @@
 
 from dataclasses import dataclass
 
-import numpy as np
-
-from crackkit.mechanics.bars import least_clear_spacing_aci, least_clear_spacing_en
+from crackkit.mechanics.bars import (
+    clear_spacing,
+    least_clear_spacing_aci,
+    least_clear_spacing_en,
+)
 from crackkit.mechanics.cover import least_cover
 from crackkit.mechanics.crack_limits import Limit, limit
 from crackkit.structures.member import Layer, Member
@@ -18,6 +20,7 @@ from crackkit.structures.outcome import (
     Crack,
     TensionZone,
     Verdict,
+    decisive,
 )
 from crackkit.words import _
 
@@ -32,6 +35,19 @@ class Case:
     zones: tuple[TensionZone, ...]
     cracks: tuple[Crack, ...]
     falls: bool
+    reactions: tuple[float, ...] = ()
+
+    @property
+    def unheld(self) -> list[Crack]:
+        """Cracks that nothing holds."""
+        return [crack for crack in self.cracks if crack.width is None]
+
+    @property
+    def overstrained(self) -> list[Crack]:
+        """Cracks whose bars are asked for more than they can build up there."""
+        strength = self.member.yield_strength
+        held = (crack for crack in self.cracks if crack.width is not None)
+        return [c for c in held if c.steel_stress > c.developed * strength * (1 + 1e-9)]
 
 
 def verdict(case: Case) -> Verdict:
@@ -39,25 +55,33 @@ def verdict(case: Case) -> Verdict:
     bound = limit(case.member.code, case.member.exposure)
     if not case.cracks:
         return Verdict(UNCRACKED, None, bound, _("The stretch stays below what concrete can bear."))
-    unheld = [crack for crack in case.cracks if crack.width is None]
-    if unheld:
-        return Verdict(UNHELD, None, bound, _unheld_reason(case, unheld[0]))
-    slipping = [c for c in case.cracks if c.steel_stress > c.developed * case.member.yield_strength]
-    if slipping or case.falls:
-        return Verdict(YIELDS, None, bound, _yield_reason(case, slipping))
+    if case.unheld:
+        return Verdict(UNHELD, None, bound, _unheld_reason(case))
+    if case.overstrained or case.falls:
+        return Verdict(YIELDS, None, bound, _yield_reason(case))
     return _width_verdict(case.cracks, bound)
 
 
-def _unheld_reason(case: Case, crack: Crack) -> str:
+def _unheld_reason(case: Case) -> str:
+    crack = decisive(case.cracks, case.member.length / 2)
     if not case.member.layers:
         return _("There are no bars. The first crack goes right through.")
+    if not _reaching(case.member, crack):
+        return _("The bars end before they reach the crack: nothing crosses it.")
     if crack.face == "bottom":
-        return _("The bottom cracks, and no bar crosses the crack while it is stretched.")
-    return _("The top cracks, and no bar crosses the crack while it is stretched.")
+        return _("The bottom cracks, but the bars lie in the top, where they are squeezed.")
+    return _("The top cracks, but the bars lie in the bottom, where they are squeezed.")
 
 
-def _yield_reason(case: Case, slipping: list[Crack]) -> str:
-    if any(c.developed < 1.0 and c.steel_stress <= case.member.yield_strength for c in slipping):
+def _reaching(member: Member, crack: Crack) -> list[Layer]:
+    return [item for item in member.layers if item.start < crack.at < item.end]
+
+
+def _yield_reason(case: Case) -> str:
+    strained = case.overstrained
+    if not strained:
+        return _("The bars would hold, but the squeezed concrete is crushed.")
+    if all(c.steel_stress <= case.member.yield_strength for c in strained):
         return _("The bars end too close to a crack: they slip before they can hold it.")
     return _("The bars are pulled past their yield strength: the crack keeps opening.")
 
@@ -90,21 +114,37 @@ def cautions(case: Case) -> tuple[Caution, ...]:
 
 
 def _grave(case: Case):
-    if any(crack.width is None for crack in case.cracks):
+    if case.unheld:
         yield Caution("unheld", _("Nothing holds a crack here: the beam would break."), grave=True)
     elif case.falls:
         yield Caution(
-            "falls", _("The load is more than the bars can carry: the beam would fall."), grave=True
+            "falls", _("The load is more than the beam can carry: it would fall."), grave=True
         )
-    squeezed = _squeezed_layers(case)
-    if squeezed and any(crack.width is None for crack in case.cracks):
-        text = _("The {bars} lie on the squeezed side, where they hold no crack.")
-        yield Caution("wrong_side", text.format(bars=squeezed), grave=True)
+    if min(case.reactions, default=0.0) < -1e-6 * sum(map(abs, case.reactions)):
+        text = _("A support has to hold the beam down: unless it is tied, the beam lifts off it.")
+        yield Caution("uplift", text, grave=True)
+    yield from _useless_bars(case)
 
 
-def _squeezed_layers(case: Case) -> str:
-    used = {key for crack in case.cracks for key in crack.bars}
-    return ", ".join(item.label for item in case.member.layers if item.key not in used)
+def _useless_bars(case: Case):
+    """Tell of bars that run through an unheld crack squeezed, and of bars that end before it."""
+    squeezed = {item.label for c in case.unheld for item in _reaching(case.member, c)}
+    if squeezed:
+        text = _("The {bars} lie on the squeezed side of a crack, where they do not hold it.")
+        yield Caution("wrong_side", text.format(bars=_listed(case, squeezed)), grave=True)
+    short = {i.label for c in case.unheld for i in case.member.layers if _ends_short(i, c)}
+    if short:
+        text = _("The {bars} end before they reach a crack that they should hold.")
+        yield Caution("short", text.format(bars=_listed(case, short)), grave=True)
+
+
+def _listed(case: Case, labels: set) -> str:
+    return _(" and ").join(item.label for item in case.member.layers if item.label in labels)
+
+
+def _ends_short(item: Layer, crack: Crack) -> bool:
+    on_its_side = (item.key == crack.face) or crack.face in item.key
+    return on_its_side and not item.start < crack.at < item.end
 
 
 def _bars_cautions(case: Case):
@@ -119,27 +159,34 @@ def _bars_cautions(case: Case):
 
 
 def _cover_caution(member: Member, item: Layer):
-    cover = min(item.depth, member.section.depth - item.depth) - item.bar.diameter / 2
-    least = least_cover(member.code, member.exposure, item.bar.diameter)
-    if cover < least.cover - 0.5:
+    to_face = min(item.depth, member.section.depth - item.depth) - item.bar.diameter / 2
+    cover = min(to_face, item.side_cover)
+    place = member.code, member.exposure
+    to_bars = least_cover(*place, item.bar.diameter)
+    # the stirrups lie outside the bars and rust first
+    to_stirrups = least_cover(*place, item.wrap) if item.wrap else to_bars
+    missing = max(to_bars.cover - cover, to_stirrups.cover - (cover - item.wrap))
+    if missing > 0.5:
         text = _(
             "The {bars} have less cover than {clause} asks for in this place: rust comes early."
         )
-        yield Caution("cover", text.format(bars=item.label, clause=least.clause))
+        yield Caution("cover", text.format(bars=item.label, clause=to_bars.clause))
 
 
 def _spacing_caution(member: Member, item: Layer):
-    if clear_gap(member, item) < least_gap(member, item) - 0.5:
+    gap = clear_gap(member, item)
+    if gap < 0:
+        text = _("The {bars} do not fit side by side into the width.")
+        yield Caution("no_room", text.format(bars=item.label), grave=True)
+    elif gap < least_gap(member, item) - 0.5:
         text = _("The {bars} lie too close side by side: the stones do not pass between them.")
         yield Caution("spacing", text.format(bars=item.label))
 
 
 def clear_gap(member: Member, item: Layer) -> float:
     """Clear distance of the bars of a layer [mm]; infinite for a single bar."""
-    if item.number < 2:
-        return np.inf
-    outer = 2 * item.side_cover + item.number * item.bar.diameter
-    return (member.section.width - outer) / (item.number - 1)
+    width = member.section.width
+    return clear_spacing(width, item.side_cover, item.bar.diameter, item.number)
 
 
 def least_gap(member: Member, item: Layer) -> float:

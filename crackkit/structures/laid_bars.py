@@ -78,19 +78,38 @@ class LaidBars:
     )
     face: str = "bottom"
 
+    def __post_init__(self):
+        if self.face not in ("bottom", "top"):
+            choices = ("bottom", "top")
+            raise fields.InputError(
+                "face", _("Face"), self.face, quantity="choice", choices=choices
+            )
+
+
+def side_cover(bars: LaidBars, beam) -> float:
+    """Clear concrete beside the outer bars [mm].
+
+    One cage of stirrups has one width: its sides keep the cover of the bottom bars.
+    """
+    if beam.stirrup == "none":
+        return bars.cover
+    return beam.bottom.cover + stirrup_diameter(beam.stirrup)
+
 
 def layer(key: str, label: str, bars: LaidBars, beam) -> Layer:
     """Work out where a layer of bars really lies in the beam."""
     steel = bar(bars.size)
-    inset = bars.cover + stirrup_diameter(beam.stirrup) + steel.diameter / 2
+    wrap = stirrup_diameter(beam.stirrup)
+    inset = bars.cover + wrap + steel.diameter / 2
     ordered = inset if bars.face == "top" else beam.depth - inset
     return Layer(
         key=key,
         label=label,
         bar=steel,
-        number=bars.number,
+        number=int(bars.number),
         depth=ordered + bars.drop,
         start=bars.left_gap,
         end=beam.length - bars.right_gap,
-        side_cover=bars.cover + stirrup_diameter(beam.stirrup),
+        side_cover=side_cover(bars, beam),
+        wrap=wrap,
     )

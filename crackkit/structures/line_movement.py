@@ -6,7 +6,7 @@ from crackkit.mechanics.deflection import deflection_from_curvature
 from crackkit.mechanics.tension_stiffening import mean_curvature
 from crackkit.structures.member import LASTING_STRENGTH_ACI, Member
 from crackkit.structures.outcome import Movement
-from crackkit.structures.stretching import Stretch
+from crackkit.structures.stretching import Stretch, nearest, peaks
 
 FALL = 1 / 14  # drawn drop of a member that falls, as a share of its length
 
@@ -48,26 +48,21 @@ def movement(stretched: Stretch, supports: tuple[float, float], falls_at=None) -
     if falls_at is None:
         down = deflection_from_curvature(x, curvature(stretched), supports)
     else:
-        down = _fall(x, supports, falls_at)
-    most = int(np.argmax(np.abs(down)))
-    return Movement(x, down, float(down[most]), float(x[most]), falls_at)
+        down = _fall(stretched, supports, falls_at)
+    at = nearest(peaks(x, np.abs(down)), x[-1] / 2)
+    return Movement(x, down, float(np.interp(at, x, down)), at, falls_at)
 
 
-def _fall(x: np.ndarray, supports: tuple[float, float], at: float) -> np.ndarray:
-    """Two stiff pieces with a hinge at the crack; not to scale."""
-    left, right = supports
-    drop = FALL * x[-1]
-    if left < at < right:
-        return drop * np.interp(x, [left, at, right], [0.0, 1.0, 0.0]) + _ends(
-            x, supports, at, drop
-        )
-    beyond = (left - x) if at <= left else (x - right)
-    return 3 * drop * np.maximum(beyond, 0.0) / x[-1]
+def _fall(stretched: Stretch, supports: tuple[float, float], at: float) -> np.ndarray:
+    """Two stiff pieces with a hinge at the crack; the largest movement says nothing.
 
-
-def _ends(x: np.ndarray, supports: tuple[float, float], at: float, drop: float) -> np.ndarray:
-    # the pieces are straight, so an end that reaches past its support swings up
-    left, right = supports
-    lift_left = np.minimum(x - left, 0.0) / (at - left)
-    lift_right = np.minimum(right - x, 0.0) / (right - at)
-    return drop * (lift_left + lift_right)
+    The hinge drops where the member sags; where it hogs, the end past the support drops and the
+    hinge is lifted.
+    """
+    x, (left, right) = stretched.x, supports
+    if not left < at < right:
+        shape = np.maximum(at - x if at <= left else x - at, 0.0)
+    else:
+        hinge = 1.0 if np.interp(at, x, stretched.moment) >= 0 else -1.0
+        shape = hinge * np.minimum((x - left) / (at - left), (right - x) / (right - at))
+    return FALL * x[-1] * shape / np.abs(shape).max()

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 
 from crackkit.mechanics.crack_width import all_widths, with_numbers
-from crackkit.structures.cracking import GOVERNING, crack_zone, crossing
+from crackkit.structures.cracking import GOVERNING
+from crackkit.structures.crossing import crack_zone, crossing
 from crackkit.structures.member import CREEP, STEEL_MODULUS, Member
 from crackkit.structures.outcome import WorkingStep, WorstSection
 from crackkit.structures.stretching import Stretch
@@ -84,11 +85,11 @@ def _bending(stretched: Stretch, worst: WorstSection) -> Iterator[WorkingStep]:
     yield WorkingStep("M", _("bending moment there"), "", worst.moment, "moment", "", topic)
     yield WorkingStep(
         "M_cr",
-        _("f_t × I_uncracked / distance of the face from the axis"),
+        _("f_t × I_gross / distance of the face from the axis"),
         "",
         worst.cracking_moment,
         "moment",
-        _("elastic section, bars counted n - 1 times"),
+        _("gross section, ACI 318-19 24.2.3.5"),
         topic,
     )
     share = worst.moment / worst.cracking_moment if worst.cracking_moment else 0.0

@@ -6,11 +6,17 @@ import numpy as np
 
 from crackkit.mechanics.bars import Bar
 from crackkit.mechanics.concrete import Concrete, concrete, effective_modulus
-from crackkit.mechanics.development import developed_share, development_length
+from crackkit.mechanics.development import (
+    developed_share,
+    development_length_aci,
+    development_length_en,
+)
 from crackkit.mechanics.section import Section, cracked, uncracked
+from crackkit.mechanics.us_customary import INCH
 
 STEEL_MODULUS = 200000.0  # MPa, EN 1992-1-1 3.2.7(4); ACI 318-19 20.2.2.2
 CREEP = 2.0  # creep coefficient of a load that stays for years; common practice
+STEEL_FACTOR = 1.15  # gamma_s, EN 1992-1-1 Table 2.1N: anchorage is for the design stress
 LASTING_STRENGTH_ACI = 2 / 3  # share of the cracking moment, ACI 318-19 Table 24.2.3.5
 
 
@@ -32,6 +38,8 @@ class Layer:
         Ends of the bars [mm from the left end].
     side_cover : float
         Clear concrete beside the outer bars [mm].
+    wrap : float
+        Diameter of the stirrups around them [mm]; 0 without stirrups.
     """
 
     key: str
@@ -42,6 +50,7 @@ class Layer:
     start: float
     end: float
     side_cover: float
+    wrap: float = 0.0
 
     @property
     def area(self) -> float:
@@ -105,11 +114,29 @@ class Member:
         """Mass of the bars along the member [kg]; stirrups are not counted."""
         return sum(item.mass for item in self.layers)
 
+    def bond(self, item: Layer) -> str:
+        """Bond of a layer by its place while the concrete was poured, ``"good"`` or ``"poor"``.
+
+        EN 1992-1-1:2004 8.4.2 and Figure 8.2: poor more than 250 mm above the bottom of a pour
+        and, in one deeper than 600 mm, in its upper 300 mm.
+        """
+        below = self.section.depth - item.depth
+        high = item.depth < 300.0 if self.section.depth > 600.0 else below > 250.0
+        return "poor" if high else "good"
+
     def anchorage(self, item: Layer) -> float:
-        """Length past which a layer of bars counts fully [mm]."""
-        return development_length(
-            item.bar.diameter, self.yield_strength, self.concrete.strength, self.code
-        )
+        """Length past which a layer of bars counts fully [mm].
+
+        Bars high in a deep pour need more: psi_t of ACI 318-19 Table 25.4.2.5 with more than
+        12 in of concrete below the bar, eta_1 of EN 1992-1-1:2004 8.4.2.
+        """
+        size, strength = item.bar.diameter, self.concrete.strength
+        if self.code == "EN":
+            share = 1.0 if self.bond(item) == "good" else 0.7
+            return development_length_en(size, self.yield_strength / STEEL_FACTOR, strength, share)
+        below = self.section.depth - item.depth - size / 2
+        top_cast = 1.3 if below > 12 * INCH else 1.0
+        return development_length_aci(size, self.yield_strength, strength, top_cast=top_cast)
 
 
 @dataclass(frozen=True)
@@ -144,27 +171,14 @@ def states(member: Member, x: np.ndarray) -> States:
     """Work out the section states at stations x [mm]: once for each combination of bars."""
     share = _shares(member, x)
     present = share > 0.0
-    weights = 2 ** np.arange(len(member.layers))
-    code = weights @ present if len(member.layers) else np.zeros(x.size, dtype=int)
+    code = (2 ** np.arange(len(member.layers))) @ present
     axis, inertia = np.empty((3, x.size)), np.empty((3, x.size))
     for value in set(code.tolist()):
-        here = code == value
         chosen = [item for bit, item in enumerate(member.layers) if value >> bit & 1]
-        for row, state in enumerate(section_states(member, chosen)):
-            axis[row, here], inertia[row, here] = state.axis, state.inertia
-            if not _held(row, axis[0, here][0], chosen):
-                inertia[row, here] = 0.0
+        here = code == value
+        for row, (z, i) in enumerate(section_states(member, chosen)):
+            axis[row, here], inertia[row, here] = z, i
     return States(x, present, share, axis, inertia)
-
-
-def _held(row: int, axis: float, layers) -> bool:
-    """Tell whether a bar lies on the stretched side before the crack comes.
-
-    A bar on the squeezed side meets the crack only when it has run past the neutral axis, and
-    by then the load is more than such a bar can bear: it does not count as crossing.
-    """
-    sense = (0, 1, -1)[row]
-    return row == 0 or any(sense * (item.depth - axis) > 0 for item in layers)
 
 
 def _shares(member: Member, x: np.ndarray) -> np.ndarray:
@@ -172,12 +186,27 @@ def _shares(member: Member, x: np.ndarray) -> np.ndarray:
     return np.array(rows).reshape(len(rows), x.size)
 
 
-def section_states(member: Member, layers) -> tuple:
-    """Give the uncracked, the bottom-cracked and the top-cracked section with these layers."""
+def section_states(member: Member, layers) -> tuple[tuple[float, float], ...]:
+    """Give axis and inertia of the whole, the bottom-cracked and the top-cracked section.
+
+    The whole section is the gross one (ACI 318-19 24.2.3.5): bars hardly change it, and what they
+    add the shrinkage that they restrain takes back. The inertia of a cracked section is 0 where
+    nothing holds the crack.
+    """
     depths, areas = [i.depth for i in layers], [i.area for i in layers]
-    n = member.ratio
-    return (
-        uncracked(member.section, depths, areas, n),
-        cracked(member.section, depths, areas, n, 1),
-        cracked(member.section, depths, areas, n, -1),
-    )
+    whole = uncracked(member.section, (), (), member.ratio)
+    found = [(whole.axis, whole.inertia)]
+    for sense in (1, -1):
+        state = cracked(member.section, depths, areas, member.ratio, sense)
+        holds = _holds(whole.axis, sense, layers)
+        found.append((state.axis, state.inertia if holds else 0.0))
+    return tuple(found)
+
+
+def _holds(axis: float, sense: int, layers) -> bool:
+    """Tell whether a bar lies on the stretched side before the crack comes.
+
+    A bar on the squeezed side meets the crack only when it has run past the neutral axis, and
+    by then the load is more than such a bar can bear: it does not count as crossing.
+    """
+    return any(sense * (item.depth - axis) > 0 for item in layers)

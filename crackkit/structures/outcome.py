@@ -290,13 +290,17 @@ class Outcome:
 
     @property
     def widest(self) -> Crack | None:
-        """The crack that decides: one that nothing holds, else the widest by the family's rule."""
-        if not self.cracks:
-            return None
-        return max(self.cracks, key=_severity)
+        """The crack that decides, see `decisive`."""
+        return decisive(self.cracks, float(self.x[-1]) / 2)
 
 
-def _severity(crack: Crack) -> tuple[bool, float]:
-    if crack.width is None:
-        return (True, 0.0)
-    return (False, crack.width.governing)
+def decisive(cracks, middle: float) -> Crack | None:
+    """Give the crack that decides: one that nothing holds, else the widest by the family's rule.
+
+    Of several alike (to one part in a million) the one nearest the middle [mm] of the member.
+    """
+    grave = [c for c in cracks if c.width is None]
+    if not grave:
+        widest = max((c.width.governing for c in cracks), default=0.0)
+        grave = [c for c in cracks if c.width.governing >= widest * (1 - 1e-6)]
+    return min(grave, key=lambda c: round(abs(c.at - middle), 3), default=None)

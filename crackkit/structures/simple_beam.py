@@ -64,7 +64,7 @@ class SimpleBeam:
         _("Own weight"), True, _("Count the weight of the beam itself.")
     )
     loads: tuple[PointLoad, ...] = fields.parts(_("Point load"), 1, 3, (PointLoad(),))
-    bottom: LaidBars = fields.part(_("Bottom bars"), LaidBars())
+    bottom: LaidBars = fields.part(_("Bottom bars"), LaidBars(size="20"))
     top: LaidBars = fields.part(_("Top bars"), LaidBars(size="10", number=2, face="top"))
     stirrup: str = fields.choice(
         _("Stirrups"), STIRRUP_SIZES, "10", _("They go round the bars and move them inwards.")
@@ -99,6 +99,7 @@ class SimpleBeam:
     )
 
     def __post_init__(self):
+        object.__setattr__(self, "loads", tuple(self.loads))
         fields.check(self)
 
     @property
@@ -127,15 +128,14 @@ class SimpleBeam:
         """How far a support can be moved along the beam: handle path, low and high [mm]."""
         left, right = self.supports
         if index == 0:
-            return "support.left", max(0.0, right - 12000.0), _left_most(right)
-        free = self.length - left
-        return "support.right", self.length - _left_most(free), self.length
+            return "support.left", *_reach(right, self.overhang_right)
+        low, high = _reach(self.length - left, self.overhang_left)
+        return "support.right", self.length - high, self.length - low
 
     def drop_range(self, key: str) -> tuple[str, float, float, float]:
         """How far a layer of bars can be dropped: path, value, low, high [mm]."""
-        path = f"{key}.drop"
-        item = next(i for i in fields.inputs(self) if i.path == path)
-        return path, item.value, item.low, item.high
+        item = fields.input_at(self, f"{key}.drop")
+        return item.path, item.value, item.low, item.high
 
     def handle_changes(self, path: str, value: float) -> dict:
         """Translate a drag on the drawing into changes of inputs.
@@ -154,12 +154,14 @@ class SimpleBeam:
         return line_member.outcome(self, member(self), bent(self), self.line_load)
 
 
-def _left_most(reach: float) -> float:
-    """Largest overhang when support and far support lie `reach` apart with it [mm].
+def _reach(free: float, other: float) -> tuple[float, float]:
+    """Least and largest overhang [mm] of a support that slides while the beam keeps its length.
 
-    An overhang is at most 3 m and at most half the span, and the span at least 1 m.
+    `free` lies between the beam's end and the far support, `other` is the other overhang. The
+    span keeps to 1 to 12 m, and each overhang to 3 m and to half the span.
     """
-    return max(0.0, min(3000.0, reach / 3, reach - 1000.0))
+    span = max(1000.0, 2.0 * other)
+    return max(0.0, free - 12000.0), max(0.0, min(3000.0, free / 3, free - span))
 
 
 def member(beam: SimpleBeam) -> Member:
@@ -182,11 +184,13 @@ def member(beam: SimpleBeam) -> Member:
 
 
 def bent(beam: SimpleBeam):
-    """Solve the beam as it bends before any crack: moments, shears, reactions."""
-    member_of = beam.width * beam.depth**3 / 12
-    loads = [beams.PointLoad(load.force, load.at) for load in beam.loads if load.force]
+    """Solve the beam as it bends: moments, shears, reactions.
+
+    On two supports they do not depend on the stiffness, so cracks do not change them.
+    """
+    loads = [beams.PointLoad(p.force, min(p.at, beam.length)) for p in beam.loads if p.force]
     if beam.line_load:
         w = beam.line_load
         loads.append(beams.LineLoad(0.0, beam.length, w, w))
     supports = [beams.Support(at) for at in beam.supports]
-    return beams.solve(beam.length, supports, loads, member_of)
+    return beams.solve(beam.length, supports, loads)

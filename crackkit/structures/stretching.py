@@ -68,6 +68,25 @@ def intervals(x: np.ndarray, y: np.ndarray) -> list[tuple[float, float]]:
     return list(zip(bounds[::2], bounds[1::2], strict=True))
 
 
+def peaks(x: np.ndarray, y: np.ndarray) -> list[float]:
+    """List the places where y is largest: the middle of each stretch where it stays so.
+
+    What is the same to one part in a million counts as the same, so that a beam and its mirror
+    image have mirrored peaks.
+    """
+    top = y.max()
+    high = y >= top - 1e-6 * abs(top)
+    edges = np.flatnonzero(high[1:] != high[:-1]) + 1
+    bounds = [0, *edges.tolist(), y.size]
+    runs = zip(bounds[:-1], bounds[1:], strict=True)
+    return [0.5 * float(x[a] + x[b - 1]) for a, b in runs if high[a]]
+
+
+def nearest(places, middle: float) -> float:
+    """Of several places [mm], the one nearest the middle."""
+    return min(places, key=lambda place: round(abs(place - middle), 3))
+
+
 def tension_zones(stretched: Stretch) -> tuple[TensionZone, ...]:
     """List the zones of both faces where the concrete is pulled, and where it cracks."""
     zones = []
@@ -81,6 +100,7 @@ def tension_zones(stretched: Stretch) -> tuple[TensionZone, ...]:
 
 def _zone(x, ratio, face, start, end, cracking) -> TensionZone:
     inside = (x >= start) & (x <= end)
-    best = int(np.argmax(np.where(inside, ratio, -np.inf)))
+    values = ratio[inside]
+    at = nearest(peaks(x[inside], values), (start + end) / 2)
     parts = tuple((a, b) for a, b in cracking if a >= start - 1e-6 and b <= end + 1e-6)
-    return TensionZone(face, start, end, float(ratio[best]), float(x[best]), parts)
+    return TensionZone(face, start, end, float(values.max()), at, parts)
