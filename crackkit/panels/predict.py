@@ -114,7 +114,7 @@ class Predict(Exercise):
         marking = self.marking() if self.view.called else None
         self.view.headline = marking.headline if marking else ""
         self.view.good = bool(marking and marking.right)
-        self.view.remarks = [self._said(r) for r in marking.remarks] if marking else []
+        self.view.remarks = self._said(marking.remarks) if marking else []
         self.view.kinds = cell_kinds(marking, self.structure.length, CELLS) if marking else {}
         self.view.tally = _tally(self.store.attempts(self.lesson, self.item))
 
@@ -128,15 +128,24 @@ class Predict(Exercise):
         self.view.svg = svg(picture, self.view.shown_theme)
         self.view.alt = description(self.structure, page)
 
-    def _said(self, remark) -> list[str]:
-        return [remark.kind, LEADS[remark.kind], self._where(remark), remark.text]
+    def _said(self, remarks) -> list[list[str]]:
+        """Write the remarks; those with the same reason are said once for all their places."""
+        places: dict[tuple, list[str]] = {}
+        for remark in remarks:
+            same = (remark.kind, remark.face, remark.text)
+            places.setdefault(same, []).append(self._where(remark))
+        return [
+            [kind, LEADS[kind], self._on_face(face, where), text]
+            for (kind, face, text), where in places.items()
+        ]
+
+    def _on_face(self, face: str, where: list[str]) -> str:
+        named = face in FACES and self.view.ask != "bar"
+        return f"{FACE_WORDS[face]}, {'; '.join(where)}" if named else ""
 
     def _where(self, remark) -> str:
-        if remark.face not in FACES or self.view.ask == "bar":
-            return ""
         a, b = (shown(x, "length", self.system) for x in (remark.start, remark.end))
-        where = a if a == b else _("{a} to {b}").format(a=a, b=b)
-        return f"{FACE_WORDS[remark.face]}, {where}"
+        return a if a == b else _("{a} to {b}").format(a=a, b=b)
 
 
 def cell_centres(length: float, cells: int) -> np.ndarray:

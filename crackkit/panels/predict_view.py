@@ -87,5 +87,6 @@ def words() -> dict[str, str]:
         "top": _("Top face, from left to right"),
         "bottom": _("Bottom face, from left to right"),
         "legend": _("How the cells are marked"),
+        "unmarked": _("no sign: rightly left empty, or too little stress to count"),
         **{f"kind_{kind}": LEADS[kind] for kind in KINDS},
     }

@@ -6,7 +6,7 @@ function exerciseFrame(model, el, kind) {
   const root = element("div", { class: `ck-panel ck-exercise ck-${kind}`, role: "group" });
   keepKeys(root);
   const title = element("p", { class: "ck-title", role: "heading", "aria-level": "3" });
-  const task = element("p", { class: "ck-task" });
+  const task = element("p", { class: "ck-ask" });
   const error = element("div", { class: "ck-error", role: "alert" });
   const headline = element("p", { class: "ck-headline", role: "status" });
   const tally = element("p", { class: "ck-tally" });

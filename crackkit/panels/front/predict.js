@@ -30,6 +30,9 @@ function render({ model, el }) {
       ` ${words[`kind_${kind}`]}`);
     legend.append(one);
   }
+  if (model.get("ask") === "stretch") {
+    legend.append(element("span", { class: "ck-key" }, words.unmarked));
+  }
   options.fill(model.get("places").map(([_key, label]) => label));
   places.hidden = !model.get("places").length;
   hint.hidden = !model.get("hint");

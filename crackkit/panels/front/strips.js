@@ -51,7 +51,9 @@ function cellStrips(model, box, words) {
       const rect = drawn("rect", { x, y: place[face], width, height: place.height });
       const sign = drawn("text", { x: x + width / 2, y: place[face] + place.height / 2 + 5,
         "text-anchor": "middle", class: "ck-sign" });
-      cell.append(rect, mark(face, x + width / 2, place, width), sign);
+      const dot = drawn("circle", { cx: x + width / 2, cy: place[face] + place.height / 2,
+        r: Math.min(11, width / 2 - 2), class: "ck-dot" });
+      cell.append(rect, mark(face, x + width / 2, place, width), dot, sign);
       return { cell, sign };
     });
     const frame = drawn("rect", { class: "ck-cursor", y: place[face] + 1.5, width: width - 3,
