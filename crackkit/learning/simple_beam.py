@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from crackkit.learning.finish import Needs
 from crackkit.learning.walk import WalkStep
 from crackkit.structures.fields import fitted
 from crackkit.structures.laid_bars import LaidBars
@@ -11,6 +12,7 @@ from crackkit.units.quantities import FOOT, INCH, KIP
 from crackkit.words import _
 
 LESSON = "02_simple_beam"
+NEEDS = Needs(LESSON, calls=("stretch", "cracks", "ends"), passed=("wash_bay",), answers=4)
 _IN_METRES = {
     "span": 6000.0,
     "width": 300.0,

@@ -6,6 +6,7 @@ The names that lessons use are handed on lazily, so that a lesson loads only wha
 import importlib
 
 _homes = {
+    "Finish": "crackkit.panels.finish",
     "Panel": "crackkit.panels.panel",
     "Predict": "crackkit.panels.predict",
     "PublishedTable": "crackkit.panels.published_table",
