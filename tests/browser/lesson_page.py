@@ -81,11 +81,12 @@ class LessonPage:
 
     def close(self) -> list[str]:
         """End the lesson's kernel and close the page; give what went wrong on it."""
+        self.page.wait_for_timeout(100)
+        troubles = list(self.troubles)  # what comes while closing is of no interest
         self.page.evaluate(
             "async () => { const app = window.jupyterapp;"
             " if (app) await app.serviceManager.sessions.shutdownAll(); }"
         )
-        troubles = list(self.troubles)  # what comes while closing is of no interest
         self.page.close()
         return troubles
 

@@ -25,6 +25,15 @@ def test_the_first_lesson_starts_without_a_click_and_asks_nobody_else(open_lesso
     assert [name for name in page.evaluate(FETCHED) if not name.startswith((home, "data:"))] == []
 
 
+def test_a_long_lesson_is_shown_from_its_beginning(open_lesson):
+    lesson = open_lesson("10_sandbox")
+    lesson.page.wait_for_timeout(1000)
+    lesson.screenshot("top")
+    heading = lesson.page.locator(".jp-RenderedMarkdown h1").first
+    assert 0 < heading.bounding_box()["y"] < 200
+    assert lesson.page.evaluate("jupyterapp.shell.currentWidget.content.activeCellIndex") == 0
+
+
 def test_saving_a_lesson_leaves_it_as_it_was_handed_out(open_lesson):
     file = LESSONS / "00_start_here.ipynb"
     before = file.read_bytes()

@@ -30,7 +30,8 @@
       }
       await pause(40);
     }
-    await actions.runAll(panel.content, panel.sessionContext);
+    // Not runAll, which would leave the reader at the last cell.
+    await actions.runCells(panel.content, panel.content.widgets, panel.sessionContext);
     if (!panel.isDisposed) {
       panel.model.dirty = false; // results are never stored, so there is nothing to save
     }
