@@ -32,8 +32,8 @@ _BALANCE = StepWords(
 _STRESS = StepWords(
     "f_s",
     _(
-        "The moment bends the section by κ = M/(E_c I_cr). The bars stretch by κ (d − x), and n "
-        "times the stress of concrete there is theirs."
+        "The moment bends the section by κ = M/(E_c I_cr), so at the bars the stretch is "
+        "κ (d − x). There steel takes n times the stress that concrete would."
     ),
     "stress",
 )
