@@ -174,7 +174,7 @@ def _words() -> dict[str, str]:
         "goals": _("What is wanted"),
         "yes": _("reached"),
         "no": _("not yet"),
-        "measured": _("yours"),
+        "measured": _("Yours"),
         "wanted": _("wanted"),
         "stale": _("You have changed the beam since. Check it again."),
     }

@@ -9,6 +9,8 @@ function render({ model, el }) {
   const line = element("div", { class: "ck-buttons" });
   const another = actButton(model, "another", words.another);
   another.classList.add("ck-main");
+  let onward = false; // the button that asked for the next question hides before it comes
+  another.addEventListener("click", () => { onward = true; });
   line.append(another);
   const options = radioGroup(box, words.options, (choice) =>
     model.send({ kind: "act", name: "answer", choice }));
@@ -38,10 +40,10 @@ function render({ model, el }) {
 
   frame.on(["svg"], () => { picture.innerHTML = model.get("svg"); });
   frame.on(["options"], () => {
-    const inside = frame.root.contains(document.activeElement);
     options.fill(model.get("options"));
     showAnswer();
-    if (inside) options.buttons()[0]?.focus();
+    if (onward) options.buttons()[0]?.focus();
+    onward = false;
   });
   frame.on(["told", "chosen"], showAnswer);
   frame.off.push(watchRoom(model, picture));

@@ -40,7 +40,7 @@ function render({ model, el }) {
       const sign = element("span", { class: "ck-swatch", "data-kind": kind, "aria-hidden": "true" },
         SIGNS[kind]);
       const said = element("span", {});
-      said.append(element("b", {}, `${name}, ${ok ? words.yes : words.no}. `),
+      said.append(element("b", {}, `${name}: ${ok ? words.yes : words.no}. `),
         `${words.measured}: ${measured}; ${words.wanted}: ${wanted}. `, text);
       item.append(sign, said);
       return item;
