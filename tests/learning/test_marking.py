@@ -3,7 +3,7 @@
 from functools import cache
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from crackkit.learning.marking import mark_bar, mark_cracks, mark_stretch
@@ -97,6 +97,7 @@ def test_forgetting_one_whole_zone_does_not_pass_however_good_the_rest():
     assert not mark_stretch({"bottom": ALL - cells}, both).right
 
 
+@settings(deadline=None)  # the first example solves the beam, the others find it solved
 @given(st.sets(st.integers(0, 23)), st.sets(st.integers(0, 23)))
 def test_every_painting_gets_a_score_and_a_reason(bottom, top):
     for kind in ("plain", "hanging", "idle"):
@@ -105,6 +106,7 @@ def test_every_painting_gets_a_score_and_a_reason(bottom, top):
         assert all(r.text and r.start <= r.end for r in marking.remarks)
 
 
+@settings(deadline=None)  # the first example solves the beam, the others find it solved
 @given(st.sets(st.integers(2, 21)), st.integers(2, 21))
 def test_painting_one_more_stretched_cell_never_lowers_the_score(painted, cell):
     before = mark_stretch({"bottom": painted}, outcome("plain")).score
