@@ -6,7 +6,7 @@ from crackkit.drawing.section_view import section_view
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.steel_band import steel_band
 from crackkit.drawing.stretch_band import stretch_band
-from crackkit.drawing.verdict_card import VERDICTS, tiles, verdict_card
+from crackkit.drawing.verdict_card import tiles, verdict_card, verdict_word
 from crackkit.drawing.width_scale import width_scale
 from crackkit.units import shown
 from crackkit.words import _
@@ -36,7 +36,7 @@ def beam_picture(outcome, view: View = PLAIN) -> Picture:
         *section_view(outcome, layout.section, view),
         *tiles(outcome, layout.tiles, view),
     )
-    title = _("A beam on two supports: {verdict}").format(verdict=VERDICTS[outcome.verdict.key][0])
+    title = _("A beam on two supports: {verdict}").format(verdict=verdict_word(outcome))
     return Picture(layout.width, layout.height, shapes, title, description(outcome, view))
 
 

@@ -1,8 +1,7 @@
 """Where the parts of a picture lie: frames on the paper, and the way from mm to drawing units."""
 
 from dataclasses import dataclass
-
-import numpy as np
+from functools import cached_property
 
 
 @dataclass(frozen=True)
@@ -114,7 +113,7 @@ class View:
 def layout_of(view: View) -> Layout:
     """Lay out a picture for a view; words keep their size at every width."""
     width = NAMED[view.layout] if view.width is None else view.width
-    width = float(np.clip(width, *LIMITS))
+    width = float(min(max(width, LIMITS[0]), LIMITS[1]))
     return wide(width) if width >= LEAST_WIDE else narrow(width)
 
 
@@ -129,14 +128,14 @@ class Along:
     right: float
     length: float
 
-    @property
+    @cached_property
     def scale(self) -> float:
         """Drawing units for one mm."""
         return (self.right - self.left) / self.length
 
     def __call__(self, x):
-        """Drawing coordinate of place x [mm]."""
-        return self.left + np.asarray(x) * self.scale
+        """Drawing coordinate of place x [mm], a float for one and an array for many."""
+        return self.left + x * self.scale
 
 
 def along(frame: Frame, length: float) -> Along:

@@ -1,10 +1,11 @@
 """Where words go: boxes of text, and labels that make room for each other."""
 
+import math
 from dataclasses import dataclass
 
 from crackkit.drawing.lettering import ASCENT, DESCENT, text_width
 from crackkit.drawing.palette import THEMES
-from crackkit.drawing.shapes import Picture, Text, every_shape
+from crackkit.drawing.shapes import Circle, Picture, Text, every_shape
 
 ANCHORS = {"start": 0.0, "middle": 0.5, "end": 1.0}
 GAP = 8.0  # drawing units between two labels in a row
@@ -53,6 +54,19 @@ def faults(picture: Picture) -> list[str]:
         if one.left < 0 or one.top < 0 or one.right > picture.width or one.bottom > picture.height:
             found.append(f"'{one.text}' leaves the picture")
         found += [f"'{one.text}' meets '{o.text}'" for o in boxes[k + 1 :] if one.meets(o)]
+    return found
+
+
+def covered_grips(picture: Picture) -> list[str]:
+    """List words that lie on a grip; empty when every grip can be seen and taken."""
+    grips = [s for s in every_shape(picture.shapes) if isinstance(s, Circle) and s.role == "grip"]
+    found = []
+    for one in text_boxes(picture):
+        for grip in grips:
+            across = max(one.left - grip.x, grip.x - one.right, 0.0)
+            down = max(one.top - grip.y, grip.y - one.bottom, 0.0)
+            if math.hypot(across, down) < grip.radius - 0.5:
+                found.append(f"'{one.text}' lies on a grip")
     return found
 
 

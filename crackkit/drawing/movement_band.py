@@ -16,13 +16,15 @@ from crackkit.drawing.shapes import (
     rectangle,
 )
 from crackkit.drawing.words_on import Label, heading, label_row
+from crackkit.structures.outcome import YIELDS
 from crackkit.units import shown
 from crackkit.words import _
 
 BODY = 26.0  # drawn depth of the member
 ROOM = 24.0  # largest drawn movement
-FACTORS = (4, 20, 100, 500, 2500)
+FACTORS = (4, 10, 25, 60, 150, 400, 1000, 2500)
 FALL_ROOM = 34.0
+POINTS = 61  # of the drawn shape
 
 
 def movement_band(outcome, frame: Frame, view: View) -> list:
@@ -63,9 +65,10 @@ class _Shape:
     """The moved member on the drawing."""
 
     def __init__(self, outcome, scale: Along, factor: float, top: float):
-        step = max(1, outcome.x.size // 80)
-        self.x = np.append(outcome.x[::step], outcome.x[-1])
-        down = np.append(outcome.movement.down[::step], outcome.movement.down[-1])
+        moved = outcome.movement
+        # the largest movement is among the points, so that a hinge is drawn sharp
+        self.x = np.sort(np.append(np.linspace(0.0, float(outcome.x[-1]), POINTS), moved.at))
+        down = np.interp(self.x, moved.x, moved.down)
         self.scale, self.top = scale, top
         self.drop = down * scale.scale * factor
 
@@ -160,6 +163,9 @@ def _largest(outcome, scale: Along, shape: _Shape, frame: Frame, view: View) -> 
     words = shown(abs(movement.largest), "movement", view.system)
     way = _("down") if movement.largest >= 0 else _("up")
     text = f"{words} {way}"
+    if outcome.verdict.key == YIELDS:
+        # once bars yield or slip the member moves on; what is worked out is the least
+        text = _("more than {movement}").format(movement=text)
     x = float(scale(movement.at))
     bottom = shape.surface(movement.at) + BODY
     half = width_of(text, "label_bold") / 2

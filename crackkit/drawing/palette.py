@@ -164,16 +164,18 @@ def _lettered(c: dict) -> dict:
         "badge_word": ("paper", 12, True),
         "tile_word": ("soft", 12, False),
         "tile_number": ("ink", 19, True),
-        "verdict_good": ("good", 27, True),
-        "verdict_bad": ("bad", 27, True),
-        "verdict_warn": ("warn", 27, True),
+        "tile_number_small": ("ink", 15, True),
+        "verdict_good": ("good", 25, True),
+        "verdict_bad": ("bad", 25, True),
+        "verdict_warn": ("warn", 25, True),
         "bad_word": ("bad", 13, True),
     }
     return {role: Style(fill=c[key], size=size, bold=b) for role, (key, size, b) in words.items()}
 
 
-def _theme(name: str, c: dict) -> Theme:
-    return Theme(name, _styles(c), c["squeezed"], c["concrete"], c["stretched"])
+def _theme(name: str, c: dict, *map_ends: str) -> Theme:
+    squeezed, stretched = map_ends or (c["squeezed"], c["stretched"])
+    return Theme(name, _styles(c), squeezed, c["concrete"], stretched)
 
 
 def _bolder(theme: Theme, factor: float) -> Theme:
@@ -183,9 +185,10 @@ def _bolder(theme: Theme, factor: float) -> Theme:
 
 THEMES = {
     "light": _theme("light", _LIGHT),
-    "dark": _theme("dark", _DARK),
+    # the map is toned down where cracks and bars would drown in the full colour
+    "dark": _theme("dark", _DARK, "#2d7d98", "#b4532d"),
     "projector": _bolder(_theme("projector", _PROJECTOR), 1.35),
-    "print": _theme("print", _PRINT),
+    "print": _theme("print", _PRINT, "#c4c4c4", "#969696"),
 }
 
 

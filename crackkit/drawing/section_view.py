@@ -121,7 +121,7 @@ def _bars(outcome, scale: _Scale) -> list:
 def _words(outcome, scale: _Scale, frame: Frame, view: View) -> list:
     """Labels to the right of the section, moved apart up and down."""
     worst = outcome.worst
-    rows = [(scale.y(worst.axis), _("neutral axis"), "note")]
+    rows = [(scale.y(worst.axis), _axis_words(outcome), "note")]
     for item in outcome.steel:
         if item.start <= worst.at <= item.end:
             rows.append((scale.y(item.depth), _bar_words(item), "label"))
@@ -141,9 +141,17 @@ def _bar_words(item) -> str:
     return f"{item.number} × {size}"
 
 
+def _axis_words(outcome) -> str:
+    if outcome.widest is not None and outcome.widest.width is None:
+        return _("axis until it cracks")
+    return _("neutral axis")
+
+
 def _nearest(outcome):
     """The stretched layer nearest the cracked face, if any."""
     worst = outcome.worst
+    if outcome.widest is not None and outcome.widest.width is None:
+        return None
     sense = 1 if worst.face == "bottom" else -1
     pulled = [
         item

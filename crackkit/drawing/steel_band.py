@@ -31,7 +31,7 @@ class Chart:
 
     def __init__(self, outcome, frame: Frame):
         self.frame, self.along = frame, along(frame, float(outcome.x[-1]))
-        self.top, self.bottom = frame.top + 32.0, frame.bottom - 26.0
+        self.top, self.bottom = frame.top + 41.0, frame.bottom - 26.0
         self.strength = outcome.structure.yield_strength
         self.high = 1.15 * self.strength
         lowest = min([float(item.stress.min()) for item in outcome.steel], default=0.0)
@@ -39,7 +39,11 @@ class Chart:
 
     def __call__(self, stress):
         """Height of a stress [MPa]; beyond the chart it stays at the edge."""
-        share = (np.clip(stress, self.low, self.high) - self.low) / (self.high - self.low)
+        share = (stress - self.low) / (self.high - self.low)
+        if isinstance(share, np.ndarray):
+            share = share.clip(0.0, 1.0)
+        else:
+            share = min(max(share, 0.0), 1.0)
         return self.bottom - share * (self.bottom - self.top)
 
     @property
@@ -56,13 +60,9 @@ def _grid(chart: Chart, view: View) -> list:
     left, right = chart.along.left, chart.along.right
     rows = np.array([[(left, y), (right, y)] for y in heights])
     shapes = [Lines(rows, "grid"), line(left, chart.zero, right, chart.zero, "axis")]
-    for k, (v, y) in enumerate(zip(numbers, heights, strict=True)):
-        words = tick_text(float(v))
-        shapes.append(Text(left - 7, y + 4, words, "tick", "end"))
-        if k == len(numbers) - 1:
-            label = unit("stress", view.system)
-            shapes.append(Text(left - 7, y - 10, label, "tick", "end"))
-    return shapes
+    for v, y in zip(numbers, heights, strict=True):
+        shapes.append(Text(left - 7, y + 4, tick_text(float(v)), "tick", "end"))
+    return [*shapes, Text(left + 5, heights[-1] + 13, unit("stress", view.system), "tick")]
 
 
 def _x_axis(chart: Chart, view: View) -> list:
@@ -89,7 +89,7 @@ def _capacity(chart: Chart, steel, view: View) -> list:
         if _worth_showing(item)
     ]
     words = _("yields at {stress}").format(stress=shown(chart.strength, "stress", view.system))
-    y = float(chart(chart.strength)) - 5
+    y = chart.top - 4  # above everything that is drawn: nothing runs through the words
     return [*shapes, Text(chart.along.right - 6, y, words, "note", "end")]
 
 

@@ -1,5 +1,7 @@
 """Band 2, where is it stretched and where does it crack? Stress map, hatch, cracks and bars."""
 
+from functools import cache
+
 import numpy as np
 
 from crackkit.drawing.frames import Along, Frame, View, along
@@ -20,8 +22,11 @@ from crackkit.words import _
 FULL_SHADE = 1.6  # multiple of the tensile strength that has the full colour
 RIBBON = 8.0  # height of the hatch beside a stretched face
 DEPTHS = (88.0, 112.0)  # least and largest drawn depth
-WIDEST = 7.0  # drawn width of a crack of 0.5 mm or more
-NARROWEST = 1.1
+WIDEST = 5.0  # drawn width of a crack of 0.5 mm or more
+NARROWEST = 0.9
+GAPING = 7.0  # of a crack that nothing holds
+CROWDED = 0.4  # largest share of the distance to the next crack
+RAGGED = 1.7  # how far a crack strays from its smooth line
 
 
 def stretch_band(outcome, frame: Frame, view: View) -> list:
@@ -47,7 +52,7 @@ class Body:
     def __init__(self, outcome, frame: Frame):
         self.along: Along = along(frame, float(outcome.x[-1]))
         self.depth_mm = float(outcome.stresses.z[-1])
-        self.depth = float(np.clip(self.depth_mm * self.along.scale, *DEPTHS))
+        self.depth = min(max(self.depth_mm * self.along.scale, DEPTHS[0]), DEPTHS[1])
         self.top = frame.top + 54.0 + (DEPTHS[1] - self.depth) / 2
         self.frame = frame
 
@@ -93,12 +98,12 @@ def _notes(body: Body) -> tuple[str, ...]:
 
 def _hatch(body: Body, face: str, start: float, end: float, step: float, role: str) -> Lines:
     y, away = body.face(face)
-    left, right = float(body.along(start)), float(body.along(end))
+    left, right = body.along(start), body.along(end)
     x = np.arange(left, max(right - 4.0, left + 1.0), step)
-    near, far = np.full_like(x, y + away * 2.0), np.full_like(x, y + away * (2.0 + RIBBON))
-    lower = np.stack([x, near], axis=-1)
-    upper = np.stack([np.minimum(x + 6.0, right), far], axis=-1)
-    return Lines(np.stack([lower, upper], axis=1), role)
+    strokes = np.empty((x.size, 2, 2))
+    strokes[:, 0, 0], strokes[:, 0, 1] = x, y + away * 2.0
+    strokes[:, 1, 0], strokes[:, 1, 1] = np.minimum(x + 6.0, right), y + away * (2.0 + RIBBON)
+    return Lines(strokes, role)
 
 
 def _ribbon(zone, body: Body) -> Lines:
@@ -116,26 +121,48 @@ def _dense_ribbons(outcome, body: Body) -> list:
 
 
 def crack_shapes(cracks, body: Body) -> list:
-    """Cracks as slender wedges: open at the face, closed at the tip, a little ragged."""
+    """Cracks as slender wedges: open at the face, closed at the tip, ragged like torn stone."""
     if not cracks:
         return []
     paths = body.points(np.stack([crack.path for crack in cracks]))
     count, points = paths.shape[:2]
     share = np.linspace(0.0, 1.0, points)
-    opening = np.array([_drawn_width(crack) for crack in cracks])
-    half = 0.5 * opening[:, None] * (1.0 - 0.85 * share)
+    half = 0.5 * _openings(cracks, paths)[:, None] * (1.0 - share) ** 0.7 + 0.2 * (share < 1.0)
     # raggedness follows the number of the crack, so that it does not flicker while dragging
-    phase = 2.4 * np.arange(count)[:, None] + 5.0 * np.arange(points)
-    centre = paths[..., 0] + 1.3 * np.sin(phase) * np.sin(np.pi * share)
-    left = np.stack([centre - half, paths[..., 1]], axis=-1)
-    right = np.stack([centre + half, paths[..., 1]], axis=-1)[:, ::-1]
-    return [Polygon(outline, "crack_gap") for outline in np.concatenate([left, right], axis=1)]
+    stray = np.sqrt(share * (1.0 - share))
+    centre = paths[..., 0] + 2.0 * RAGGED * stray * _noise(count, points, 1)
+    edge = 0.8 * stray * _noise(count, points, 2)
+    outlines = np.empty((count, 2 * points, 2))
+    outlines[:, :points, 0], outlines[:, points:, 0] = (
+        centre - half + edge,
+        (centre + half + edge)[:, ::-1],
+    )
+    outlines[:, :points, 1], outlines[:, points:, 1] = paths[..., 1], paths[:, ::-1, 1]
+    return [Polygon(outline, "crack_gap") for outline in outlines]
+
+
+@cache
+def _noise(count: int, points: int, seed: int) -> np.ndarray:
+    """Numbers from -0.5 to 0.5 that look random and are always the same."""
+    rows, columns = np.arange(1, count + 1)[:, None], np.arange(points)
+    wild = np.sin(12.9898 * rows + 78.233 * columns + 37.7 * seed) * 43758.5453
+    return wild - np.floor(wild) - 0.5
+
+
+def _openings(cracks, paths: np.ndarray) -> np.ndarray:
+    """Drawn widths at the face, never so wide that neighbours run together."""
+    wished = np.array([_drawn_width(crack) for crack in cracks])
+    mouths = np.sort(paths[:, 0, 0])
+    if mouths.size > 1:
+        gap = float(np.diff(mouths).min())
+        wished = np.minimum(wished, max(CROWDED * gap, NARROWEST))
+    return wished
 
 
 def _drawn_width(crack) -> float:
     if crack.width is None:
-        return WIDEST
-    return float(np.clip(WIDEST * crack.width.governing / 0.5, NARROWEST, WIDEST))
+        return GAPING
+    return min(max(WIDEST * crack.width.governing / 0.5, NARROWEST), WIDEST)
 
 
 def _bars(outcome, body: Body, view: View) -> list:
@@ -143,7 +170,7 @@ def _bars(outcome, body: Body, view: View) -> list:
     for item in outcome.steel:
         y = body.top + item.depth * body.down
         left, right = float(body.along(item.start)), float(body.along(item.end))
-        thick = float(np.clip(item.diameter * body.down, 2.0, 6.0))
+        thick = min(max(item.diameter * body.down, 2.0), 6.0)
         rod = Polyline(np.array([(left, y), (right, y)]), "bar", thick)
         shapes.append(_bar_group(outcome, item, rod, left, right, y, body, view))
     return shapes

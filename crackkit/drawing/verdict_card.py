@@ -3,6 +3,7 @@
 import numpy as np
 
 from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Circle, Polygon, Polyline, Text, rectangle
 from crackkit.drawing.words_on import paragraph
 from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED, UNHELD, YIELDS
@@ -20,7 +21,7 @@ VERDICTS = {
 
 def verdict_card(outcome, frame: Frame, view: View) -> list:
     """Draw the verdict with its symbol and one sentence."""
-    word, colour = VERDICTS[outcome.verdict.key]
+    word, colour = verdict_word(outcome), VERDICTS[outcome.verdict.key][1]
     x, y = frame.left + 24, frame.top + 28
     return [
         rectangle(frame.left, frame.top, frame.width, frame.height, "card"),
@@ -30,6 +31,15 @@ def verdict_card(outcome, frame: Frame, view: View) -> list:
             frame.left + 12, frame.top + 62, outcome.verdict.why, "note", frame.width - 20, 3
         ),
     ]
+
+
+def verdict_word(outcome) -> str:
+    """Give the verdict in a word or three."""
+    strength = outcome.structure.yield_strength
+    strained = any(c.steel_stress > c.developed * strength for c in outcome.cracks)
+    if outcome.verdict.key == YIELDS and not strained:
+        return _("crushed")
+    return VERDICTS[outcome.verdict.key][0]
 
 
 def _symbol(x: float, y: float, colour: str) -> list:
@@ -52,18 +62,20 @@ def tiles(outcome, frames, view: View) -> list:
     for frame, (words, value) in zip(frames, tile_texts(outcome, view), strict=True):
         shapes.append(rectangle(frame.left, frame.top, frame.width, frame.height, "card"))
         shapes.append(Text(frame.left + 10, frame.top + 18, words, "tile_word"))
-        shapes.append(Text(frame.left + 10, frame.top + 42, value, "tile_number"))
+        fits = width_of(value, "tile_number") <= frame.width - 16
+        role = "tile_number" if fits else "tile_number_small"
+        shapes.append(Text(frame.left + 10, frame.top + 42, value, role))
     return shapes
 
 
 def tile_texts(outcome, view: View) -> list[tuple[str, str]]:
     """Words and number of each tile."""
     worst, system = outcome.worst, view.system
-    moves = (
-        "—"
-        if outcome.movement.falls_at is not None
-        else shown(abs(outcome.movement.largest), "movement", system)
-    )
+    moves = shown(abs(outcome.movement.largest), "movement", system)
+    if outcome.movement.falls_at is not None:
+        moves = "—"
+    elif outcome.verdict.key == YIELDS:
+        moves = f"> {moves}"
     widest = outcome.widest
     width = _("none") if widest is None else "—"
     if widest is not None and widest.width is not None:

@@ -1,5 +1,7 @@
 """Band 4, is it tight enough? The width by all rules on one scale with the limit."""
 
+import math
+
 import numpy as np
 
 from crackkit.drawing.axes import bottom_axis, round_step, ticks
@@ -10,6 +12,7 @@ from crackkit.drawing.words_on import heading, paragraph
 from crackkit.units import inner, number, shown, unit
 from crackkit.words import _
 
+SOURCES = {"ACI224R-01": "ACI 224R-01", "EN1992-1-1-2004": "EN 1992-1-1:2004"}
 RULE_NAMES = {
     "gergely_lutz": "Gergely-Lutz",
     "frosch": "Frosch",
@@ -34,11 +37,12 @@ def width_scale(outcome, frame: Frame, view: View) -> list:
     words = (
         _("nothing has cracked") if widest is None else _("no rule gives a width: nothing holds it")
     )
-    return [*shapes, *paragraph(scale.left + 6, scale.line - 16, words, "note", frame.width - 40)]
+    return [*shapes, Text(scale.left, scale.frame.bottom - 2, words, "note")]
 
 
 def _source(limit, frame: Frame) -> list:
-    words = f"{limit.label}: {limit.source}, {limit.clause}"
+    source = SOURCES.get(limit.source, limit.source)
+    words = f"{limit.label}: {source}, {limit.clause}"
     return paragraph(frame.left + 14, frame.top + 38, words, "note", frame.width - 16, 2)
 
 
@@ -48,14 +52,14 @@ class Scale:
     def __init__(self, limit: float, high: float, frame: Frame):
         wanted = max(2.0 * limit, 1.15 * high)
         step = round_step(wanted, 4)
-        self.top_value = step * np.ceil(wanted / step - 1e-9)
+        self.top_value = step * math.ceil(wanted / step - 1e-9)
         self.left, self.right = frame.left + 14, frame.right - 30
         self.line = frame.bottom - 52.0
         self.frame = frame
 
     def __call__(self, width) -> float:
         """Drawing coordinate of a width [mm]."""
-        share = np.clip(np.asarray(width) / self.top_value, 0.0, 1.0)
+        share = min(max(width / self.top_value, 0.0), 1.0)
         return self.left + share * (self.right - self.left)
 
 
