@@ -184,9 +184,11 @@ def _held(stretched: Stretch, held: Crossing, at) -> list[tuple]:
 def _bands(widths, code: str, count: int) -> list[WidthBand]:
     low, middle, high = (np.broadcast_to(v, count).tolist() for v in band(widths))
     names = [w.rule for w in widths]
-    table = np.array([np.broadcast_to(w.width, count) for w in widths]).T.tolist()
+    table = np.empty((count, len(widths)))
+    for column, answer in enumerate(widths):
+        table[:, column] = answer.width
     chosen = names.index(GOVERNING[code])
     return [
         WidthBand(a, b, c, row[chosen], names[chosen], tuple(zip(names, row, strict=True)))
-        for a, b, c, row in zip(low, middle, high, table, strict=True)
+        for a, b, c, row in zip(low, middle, high, table.tolist(), strict=True)
     ]

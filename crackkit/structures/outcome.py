@@ -288,7 +288,7 @@ class Outcome:
         """The steps from the loads to the crack width; made when first asked for."""
         return self.work()
 
-    @property
+    @cached_property
     def widest(self) -> Crack | None:
         """The crack that decides, see `decisive`."""
         return decisive(self.cracks, float(self.x[-1]) / 2)

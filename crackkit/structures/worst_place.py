@@ -15,11 +15,12 @@ def worst_section(stretched: Stretch, zones, found) -> WorstSection:
     crack = decisive(found, stretched.member.length / 2)
     face, at = (crack.face, crack.at) if crack else _most_stretched(zones, stretched)
     sense, moment = SENSE[face], float(np.interp(at, stretched.x, stretched.moment))
-    bars = _bars_at(stretched, at) if crossing(stretched, face, at).stretched else ([], [])
+    held = crossing(stretched, face, at)
+    bars = _bars_at(stretched, at) if held.stretched else ([], [])
     return WorstSection(
         at=at,
         face=face,
-        axis=_axis(stretched, face, at, crack),
+        axis=held.axis if crack else float(np.interp(at, stretched.x, stretched.states.axis[0])),
         cracked=crack is not None,
         moment=abs(moment),
         cracking_moment=_cracking_moment(stretched, face, at),
@@ -34,13 +35,6 @@ def _most_stretched(zones, stretched: Stretch) -> tuple[str, float]:
         zone = max(zones, key=lambda z: round(z.peak, 6))
         return zone.face, zone.at
     return "bottom", stretched.member.length / 2
-
-
-def _axis(stretched: Stretch, face: str, at: float, crack) -> float:
-    """Depth of the neutral axis [mm]; the one before the crack where nothing crosses it."""
-    if crack:
-        return crossing(stretched, face, at).axis
-    return float(np.interp(at, stretched.x, stretched.states.axis[0]))
 
 
 def _cracking_moment(stretched: Stretch, face: str, at: float) -> float:
@@ -86,13 +80,16 @@ def breaks_at(stretched: Stretch, found) -> float | None:
     return at if most > 1.0 else None
 
 
-def _candidates(found):
+def _candidates(found) -> list:
     """The cracks that could break first: of each face, the one that strains its bars most."""
+    chosen = {}
     for face in ROW:
         own = [crack for crack in found if crack.face == face]
         if own:
-            yield max(own, key=lambda c: round(c.steel_stress, 3))
-            yield max(own, key=lambda c: c.steel_stress / max(c.developed, 1e-9))
+            strained = max(own, key=lambda c: round(c.steel_stress, 3))
+            slipping = max(own, key=lambda c: round(c.steel_stress / max(c.developed, 1e-9), 3))
+            chosen |= {strained.at: strained, slipping.at: slipping}
+    return list(chosen.values())
 
 
 def _spent(stretched: Stretch, crack) -> float:
