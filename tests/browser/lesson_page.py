@@ -64,11 +64,15 @@ class LessonPage:
         raise AssertionError(f"the lesson did not come alive within {patience} s: {state}")
 
     def wait_until_idle(self, patience: float = 20.0) -> None:
-        """Wait until the kernel has answered everything the page asked."""
-        end = time.monotonic() + patience
+        """Wait until the kernel has answered everything the page asked.
+
+        A message may still be on its way: idle counts when it is seen several times in a row.
+        """
+        end, seen = time.monotonic() + patience, 0
         while time.monotonic() < end:
-            self.page.wait_for_timeout(60)
-            if self.page.evaluate(_STATE)["ready"]:
+            self.page.wait_for_timeout(50)
+            seen = seen + 1 if self.page.evaluate(_STATE)["ready"] else 0
+            if seen >= 4:
                 return
         raise AssertionError(f"the kernel was still busy after {patience} s")
 
