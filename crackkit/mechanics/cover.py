@@ -16,7 +16,15 @@ _DEVIATION = 10.0  # EN 1992-1-1 4.4.1.3: allowance for deviation, recommended v
 
 @dataclass(frozen=True)
 class LeastCover:
-    """The cover a code asks for [mm], and where it says so."""
+    """The cover a code asks for, and where it says so.
+
+    Parameters
+    ----------
+    cover : float
+        Least clear concrete over the bar [mm].
+    clause : str
+        Code and clause.
+    """
 
     cover: float
     clause: str

@@ -17,7 +17,8 @@ def code_line(beam: Beam, system: str) -> str:
     Returns
     -------
     str
-        A call of `crackkit.SimpleBeam`; numbers carry twelve digits, so that the ends of a range stay inside it.
+        A call of `crackkit.SimpleBeam`; numbers carry twelve digits, so that the ends of a
+        range stay inside it.
     """
     arguments = {
         "span": _amount(beam.span, "length", system),

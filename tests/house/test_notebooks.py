@@ -13,7 +13,7 @@ _markdown_image = re.compile(r"!\[(?P<alt>[^\]]*)\]\(")
 _html_image = re.compile(r"<img\b[^>]*>", re.IGNORECASE)
 _html_alt = re.compile(r"\balt\s*=\s*(\"[^\"]+\"|'[^']+')", re.IGNORECASE)
 
-lessons = sorted(LESSONS.rglob("*.ipynb"))
+lessons = sorted(f for f in LESSONS.rglob("*.ipynb") if ".ipynb_checkpoints" not in f.parts)
 each_lesson = pytest.mark.parametrize("file", lessons, ids=lambda file: file.stem)
 
 

@@ -14,6 +14,15 @@ class Line:
     Formulas are plain arithmetic in the symbols of the lines above them (``**`` is a power), so
     that they can be printed, handed to a symbolic package, or worked out again. A line without
     a formula is an input or a constant of the rule.
+
+    Parameters
+    ----------
+    symbol, formula : str
+        What is worked out, and how.
+    unit : str
+        Unit of the result.
+    clause : str
+        Where the formula stands.
     """
 
     symbol: str
@@ -24,7 +33,19 @@ class Line:
 
 @dataclass(frozen=True)
 class Step:
-    """One line of a rule with its value."""
+    """One line of a rule with its value.
+
+    Parameters
+    ----------
+    symbol, formula : str
+        What is worked out, and how.
+    value : float or ndarray
+        The result, in the unit named beside it [-].
+    unit : str
+        Unit of the result.
+    clause : str
+        Where the formula stands.
+    """
 
     symbol: str
     formula: str
