@@ -44,12 +44,13 @@ def code_line(beam: Beam, system: str) -> str:
 def _bars(beam: Beam, system: str) -> dict[str, str]:
     named = {"bars": _number_of(beam.bottom), "top_bars": _number_of(beam.top)}
     for prefix, layer in (("", beam.bottom), ("top_", beam.top)):
-        named |= {
-            f"{prefix}cover": _amount(layer.cover, "size", system),
-            f"{prefix}drop": _amount(layer.drop, "size", system),
-            f"{prefix}left_gap": _amount(layer.left_gap, "length", system),
-            f"{prefix}right_gap": _amount(layer.right_gap, "length", system),
-        }
+        named[f"{prefix}cover"] = _amount(layer.cover, "size", system)
+        if layer.number:  # where no bars lie it says nothing how they lie
+            named |= {
+                f"{prefix}drop": _amount(layer.drop, "size", system),
+                f"{prefix}left_gap": _amount(layer.left_gap, "length", system),
+                f"{prefix}right_gap": _amount(layer.right_gap, "length", system),
+            }
     return named
 
 

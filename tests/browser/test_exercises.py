@@ -12,7 +12,7 @@ CELLS = (
     "Predict(canteen_beam(), 'stretch', 'try')",
     "Predict(canteen_beam(), 'bar', 'try')",
     "Quiz('try', seed=4)",
-    "Task(wash_bay, 'try')",
+    "Task(wash_bay(system='SI'), 'try')",
 )
 
 

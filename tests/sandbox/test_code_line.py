@@ -27,7 +27,7 @@ def test_the_line_makes_the_same_beam(beam, system):
     assert again.code == beam.code and again.bottom.size == beam.bottom.size
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(simple_beams(), st.sampled_from(["SI", "US"]))
 def test_the_line_makes_the_same_answer(beam, system):
     widest, again = beam.solve().widest, made_again(code_line(beam, system)).solve().widest
