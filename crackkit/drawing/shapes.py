@@ -4,7 +4,7 @@ x runs to the right and y down, as on a screen. Painters turn roles into style (
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
@@ -143,6 +143,20 @@ def handles(shapes) -> Iterator[Handle]:
             if shape.handle:
                 yield shape.handle
             yield from handles(shape.shapes)
+
+
+def without_handles(picture: Picture, paths) -> Picture:
+    """Give the picture with the handles of these paths taken off: they are not to be dragged."""
+    return replace(picture, shapes=tuple(_loosened(shape, paths) for shape in picture.shapes))
+
+
+def _loosened(shape, paths):
+    if not isinstance(shape, Group):
+        return shape
+    inside = tuple(_loosened(one, paths) for one in shape.shapes)
+    if shape.handle is None or shape.handle.path not in paths:
+        return Group(inside, shape.handle)
+    return Group(tuple(one for one in inside if getattr(one, "role", "") != "grip"))
 
 
 def rectangle(x: float, y: float, width: float, height: float, role: str) -> Polygon:

@@ -17,16 +17,17 @@ def topics(structure, system: str, locked: tuple[str, ...] = ()) -> list[dict]:
     locked : tuple of str
         Paths, or beginnings of paths, that the reader may not change; they are left out.
     """
-    rows = [item for item in inputs(structure) if not _under(item.path, locked)]
+    rows = [item for item in inputs(structure) if not under(item.path, locked)]
     listed = []
     for label, prefixes in structure.topics:
-        chosen = [item for p in prefixes for item in rows if _under(item.path, (p,))]
+        chosen = [item for p in prefixes for item in rows if under(item.path, (p,))]
         if chosen:
             listed.append({"label": label, "rows": [_row(item, system) for item in chosen]})
     return listed
 
 
-def _under(path: str, prefixes: tuple[str, ...]) -> bool:
+def under(path: str, prefixes: tuple[str, ...]) -> bool:
+    """Tell whether an input is one of these, or lies in one of these parts."""
     return any(path == p or path.startswith(f"{p}.") for p in prefixes)
 
 

@@ -1,27 +1,11 @@
 """What predictions, tasks and questions have in common: errors in place, units, theme, record."""
 
-from functools import wraps
-
 import traitlets
 
 from crackkit.learning.progress import progress
 from crackkit.panels.preferences import Preferences, preferences
+from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import PictureWidget
-from crackkit.words import _
-
-
-def guarded(method):
-    """Show an error of a callback in place before it goes on to the log."""
-
-    @wraps(method)
-    def safe(self, *args, **kwargs):
-        try:
-            return method(self, *args, **kwargs)
-        except Exception as error:
-            self.view.error = _("Something went wrong here: {what}").format(what=error)
-            raise
-
-    return safe
 
 
 class ExerciseView(PictureWidget):
@@ -100,20 +84,20 @@ class Exercise:
         """Do what the page asks for."""
         raise NotImplementedError
 
-    @guarded
+    @surfaced
     def _on_message(self, _view, message: dict, _buffers) -> None:
         with self.view.hold_sync():
             self.view.error = ""
             self.act(message["name"], message)
 
-    @guarded
+    @surfaced
     def _on_page(self, event) -> None:
         if event.name == "seen" and event.new:
             self.preferences.seen = event.new
         with self.view.hold_sync():
             self.show()
 
-    @guarded
+    @surfaced
     def _on_preferences(self, _event) -> None:
         with self.view.hold_sync():
             self.show()

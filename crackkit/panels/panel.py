@@ -5,11 +5,13 @@ from functools import wraps
 
 from crackkit.drawing.beam_picture import beam_picture, description
 from crackkit.drawing.frames import View
+from crackkit.drawing.shapes import handles, without_handles
 from crackkit.drawing.svg import svg
 from crackkit.learning.walk import WalkStep
 from crackkit.panels import control_rows
 from crackkit.panels.guide import Guide
 from crackkit.panels.preferences import Preferences, preferences
+from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import PanelView
 from crackkit.structures.fields import InputError, fitted, inputs
 from crackkit.structures.outcome import Outcome
@@ -20,17 +22,14 @@ PROJECTOR_ZOOM = 1.45  # how much larger everything stands on the projector
 
 
 def guarded(method):
-    """Show an error of a callback in the panel, in place, before it goes on to the log."""
+    """Explain a refused input beside the picture; any other error is surfaced and raised."""
 
     @wraps(method)
     def safe(self, *args, **kwargs):
         try:
-            return method(self, *args, **kwargs)
+            return surfaced(method)(self, *args, **kwargs)
         except (InputError, UnitError) as error:
             self.tell_error(error)
-        except Exception as error:
-            self.view.error = _("Something went wrong here: {what}").format(what=error)
-            raise
 
     return safe
 
@@ -258,9 +257,21 @@ class Panel:
 
     def _show_picture(self) -> None:
         view = View(self.system, width=self._width())
-        self.view.svg = svg(self.draw(self.outcome, view), self._paint_theme())
+        picture = self.draw(self.outcome, view)
+        if self.locked:
+            picture = without_handles(picture, self._fast_handles(picture))
+        self.view.svg = svg(picture, self._paint_theme())
         self.view.alt = description(self.outcome, view)
         self.view.shown_theme = self._paint_theme()
+
+    def _fast_handles(self, picture) -> set[str]:
+        """Paths of the handles that would change a locked input."""
+        return {
+            handle.path
+            for handle in handles(picture.shapes)
+            for path in self.structure.handle_changes(handle.path, handle.value)
+            if control_rows.under(path, self.locked)
+        }
 
     def _paint_theme(self) -> str:
         return self.preferences.shown_theme

@@ -1,29 +1,9 @@
 """The page's side of a widget that only follows units and colours: start page, derivations."""
 
-from functools import wraps
-
 import traitlets
 
 from crackkit.panels.preferences import Preferences
 from crackkit.panels.view import anywidget  # loaded there, after its environment is set
-from crackkit.words import _
-
-
-def surfaced(method):
-    """Show an error of a callback on the page, in place, before it goes on to the log.
-
-    The method's object has a ``view`` with an ``error``.
-    """
-
-    @wraps(method)
-    def safe(self, *args, **kwargs):
-        try:
-            return method(self, *args, **kwargs)
-        except Exception as error:
-            self.view.error = _("Something went wrong here: {what}").format(what=error)
-            raise
-
-    return safe
 
 
 class ReaderView(anywidget.AnyWidget):

@@ -10,7 +10,8 @@ from crackkit.learning.course import LessonInfo
 from crackkit.learning.logbook import LessonSummary
 from crackkit.learning.progress import progress
 from crackkit.panels.preferences import THEMES, Preferences, preferences
-from crackkit.panels.reader_view import ReaderView, surfaced
+from crackkit.panels.reader_view import ReaderView
+from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import front_end
 from crackkit.units import SI, US
 from crackkit.words import _

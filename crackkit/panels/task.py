@@ -1,16 +1,15 @@
 """Make it hold: a live panel with a goal and a budget; the beam is checked when asked for."""
 
 from collections.abc import Callable
-from dataclasses import replace
 
 import ipywidgets
 import traitlets
 
-from crackkit.drawing.beam_picture import beam_picture
 from crackkit.learning.task import BeamTask
-from crackkit.panels.exercise import Exercise, ExerciseView, guarded
+from crackkit.panels.exercise import Exercise, ExerciseView
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences, preferences
+from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import front_end
 from crackkit.structures.fields import inputs
 from crackkit.units import shown
@@ -76,7 +75,7 @@ class Task(Exercise):
         self.job = task if isinstance(task, BeamTask) else task(system=chosen.system)
         view = TaskView(title=self.job.title, task=self.job.story, words=_words())
         super().__init__(view, lesson, self.job.key, chosen)
-        self.panel = Panel(self.job.beam, self.job.locked, _still_handles, choices=chosen)
+        self.panel = Panel(self.job.beam, self.job.locked, choices=chosen)
         self.panel.watch(self._on_beam)
         self.checked = None
         self.box = ipywidgets.VBox([self.view, self.panel.view])
@@ -87,7 +86,7 @@ class Task(Exercise):
         if name == "check":
             self.check()
 
-    @guarded
+    @surfaced
     def check(self) -> bool:
         """Check the beam as it is now, record the attempt, and tell whether it passes."""
         beam, outcome = self.panel.structure, self.panel.outcome
@@ -101,7 +100,7 @@ class Task(Exercise):
         self.show()
         return passed
 
-    @guarded
+    @surfaced
     def _on_beam(self, _panel) -> None:
         with self.view.hold_sync():
             self.show()
@@ -153,11 +152,6 @@ class Task(Exercise):
         still = {"text/html": self.view.still(), "text/plain": self.view.title}
         data = {**(data or {}), **still}
         return (data, *rest) if rest else data
-
-
-def _still_handles(outcome, view):
-    """Draw the beam without handles: they would change what the job fixes."""
-    return beam_picture(outcome, replace(view, live=False))
 
 
 def _headline(missing: int) -> str:

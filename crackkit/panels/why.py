@@ -8,7 +8,8 @@ import traitlets
 from crackkit.derive.written import NumberedStep, with_numbers, written
 from crackkit.panels.beam_numbers import LETTERS, OF, BeamNumbers, beam_numbers
 from crackkit.panels.preferences import Preferences, preferences
-from crackkit.panels.reader_view import ReaderView, surfaced
+from crackkit.panels.reader_view import ReaderView
+from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import front_end
 from crackkit.structures.outcome import Outcome
 from crackkit.units import shown

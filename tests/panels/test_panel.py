@@ -114,6 +114,12 @@ def test_locked_inputs_have_no_control():
     assert not [path for path in rows if path == "span" or path.startswith("loads")]
 
 
+def test_a_handle_that_would_change_a_locked_input_cannot_be_dragged():
+    panel = Panel(canteen_beam(), locked=("span", "loads"), choices=Preferences())
+    assert 'data-path="bottom.drop"' in panel.view.svg
+    assert "support." not in panel.view.svg and "loads." not in panel.view.svg
+
+
 def test_starting_over_brings_the_first_beam_back(panel):
     changed(panel, set={"span": 4.0})
     act(panel, "reset")
