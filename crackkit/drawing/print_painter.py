@@ -18,6 +18,7 @@ from crackkit.drawing.shapes import (
     Lines,
     Picture,
     Polygon,
+    Polygons,
     Polyline,
     Raster,
     Text,
@@ -253,6 +254,11 @@ def _polygon(brush: _Brush, shape: Polygon) -> None:
     brush.outline(shape.points, brush.style(shape.role))
 
 
+def _polygons(brush: _Brush, shape: Polygons) -> None:
+    for outline in shape.outlines:
+        _polygon(brush, Polygon(outline, shape.role))
+
+
 def _polyline(brush: _Brush, shape: Polyline) -> None:
     brush.strokes(np.asarray(shape.points, float), None, brush.style(shape.role), shape.width)
 
@@ -317,6 +323,7 @@ def _raster(brush: _Brush, shape: Raster) -> None:
 
 _PAINTERS = {
     Polygon: _polygon,
+    Polygons: _polygons,
     Polyline: _polyline,
     Lines: _lines,
     Circle: _circle,

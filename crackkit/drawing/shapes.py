@@ -18,6 +18,14 @@ class Polygon:
 
 
 @dataclass(frozen=True)
+class Polygons:
+    """Many outlines drawn as one, shape (count, n, 2): the cracks of a member."""
+
+    outlines: np.ndarray
+    role: str
+
+
+@dataclass(frozen=True)
 class Polyline:
     """An open line; `width` overrides the width of the role [drawing units]."""
 

@@ -16,6 +16,7 @@ from crackkit.drawing.shapes import (
     Lines,
     Picture,
     Polygon,
+    Polygons,
     Polyline,
     Raster,
     Text,
@@ -77,8 +78,13 @@ def _group_moved(shape, dx, dy, scale):
     return Group(tuple(moved(inner, dx, dy, scale) for inner in shape.shapes))
 
 
+def _outlines_moved(shape, dx, dy, scale):
+    return replace(shape, outlines=np.asarray(shape.outlines) * scale + (dx, dy))
+
+
 _MOVED = {
     Polygon: _points_moved,
+    Polygons: _outlines_moved,
     Polyline: _points_moved,
     Lines: _lines_moved,
     Circle: _circle_moved,

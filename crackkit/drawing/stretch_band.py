@@ -11,6 +11,7 @@ from crackkit.drawing.shapes import (
     Handle,
     Lines,
     Polygon,
+    Polygons,
     Polyline,
     Raster,
     rectangle,
@@ -138,7 +139,7 @@ def crack_shapes(cracks, body: Body) -> list:
         (centre + half + edge)[:, ::-1],
     )
     outlines[:, :points, 1], outlines[:, points:, 1] = paths[..., 1], paths[:, ::-1, 1]
-    return [Polygon(outline, "crack_gap") for outline in outlines]
+    return [Polygons(outlines, "crack_gap")]
 
 
 @cache

@@ -16,6 +16,7 @@ from crackkit.drawing.shapes import (
     Lines,
     Picture,
     Polygon,
+    Polygons,
     Polyline,
     Raster,
     Text,
@@ -125,6 +126,14 @@ def _polygon(shape: Polygon, theme: str) -> str:
     return f'<polygon points="{_points(shape.points)}" {_attributes(theme, shape.role)}/>'
 
 
+def _polygons(shape: Polygons, theme: str) -> str:
+    outlines = np.asarray(shape.outlines).tolist()
+    path = "".join(
+        ["M" + "L".join([f"{x:.1f} {y:.1f}" for x, y in outline]) + "Z" for outline in outlines]
+    )
+    return f'<path d="{path}" {_attributes(theme, shape.role)}/>'
+
+
 def _polyline(shape: Polyline, theme: str) -> str:
     look = _line_only(theme, shape.role, shape.width)
     return f'<polyline points="{_points(shape.points)}" {look}/>'
@@ -192,6 +201,7 @@ def _raster(shape: Raster, theme: str) -> str:
 
 _PAINTERS = {
     Polygon: _polygon,
+    Polygons: _polygons,
     Polyline: _polyline,
     Lines: _lines,
     Circle: _circle,

@@ -73,20 +73,18 @@ def bounds(item: Input, system: str) -> list[float]:
     return list(slider_range(item.low, item.high, item.declared.quantity, system))
 
 
-def values(structure, system: str) -> dict[str, list]:
-    """Give the value and the text of every control."""
-    return {item.path: _value(item, system) for item in inputs(structure)}
+def standing(structure, system: str) -> tuple[dict, dict]:
+    """Give value and text of every control, and the bounds of every slider.
 
-
-def _value(item: Input, system: str) -> list:
-    if item.declared.choices:
-        return [item.value, ""]
-    quantity = item.declared.quantity
-    return [round(number(item.value, quantity, system), 6), shown(item.value, quantity, system)]
-
-
-def all_bounds(structure, system: str) -> dict[str, list[float]]:
-    """Give the bounds of every slider; some depend on other inputs."""
-    return {
-        item.path: bounds(item, system) for item in inputs(structure) if not item.declared.choices
-    }
+    Bounds may depend on other inputs, so they travel with the values.
+    """
+    values, limits = {}, {}
+    for item in inputs(structure):
+        if item.declared.choices:
+            values[item.path] = [item.value, ""]
+            continue
+        quantity = item.declared.quantity
+        here = round(number(item.value, quantity, system), 6)
+        values[item.path] = [here, shown(item.value, quantity, system)]
+        limits[item.path] = bounds(item, system)
+    return values, limits

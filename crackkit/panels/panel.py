@@ -252,8 +252,8 @@ class Panel:
             self._show_more()
 
     def _show_values(self) -> None:
-        self.view.values = control_rows.values(self.structure, self.system)
-        self.view.bounds = control_rows.all_bounds(self.structure, self.system)
+        values, bounds = control_rows.standing(self.structure, self.system)
+        self.view.values, self.view.bounds = values, bounds
 
     def _show_picture(self) -> None:
         view = View(self.system, width=self._width())
