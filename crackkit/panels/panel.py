@@ -13,7 +13,7 @@ from crackkit.panels.guide import Guide
 from crackkit.panels.preferences import Preferences, preferences
 from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import PanelView
-from crackkit.structures.fields import InputError, fitted, inputs
+from crackkit.structures.fields import InputError, fitted, input_at
 from crackkit.structures.outcome import Outcome
 from crackkit.units import UnitError, explain, inner, parse
 from crackkit.words import _
@@ -130,10 +130,9 @@ class Panel:
             self._take(self._from_page(message))
 
     def _from_page(self, message: dict) -> dict:
-        known = {item.path: item for item in inputs(self.structure)}
         changes = {}
         for path, value in message.get("set", {}).items():
-            changes[path] = self._inner(known[path], value)
+            changes[path] = self._inner(input_at(self.structure, path), value)
         for path, value in message.get("drag", {}).items():
             changes.update(self.structure.handle_changes(path, float(value)))
         return changes
@@ -152,7 +151,7 @@ class Panel:
             self._on_act(message["name"], message.get("value"))
 
     def _on_text(self, path: str, text: str) -> None:
-        item = next(i for i in inputs(self.structure) if i.path == path)
+        item = input_at(self.structure, path)
         value = parse(text, item.declared.quantity, self.system, field=item.declared.label)
         self._take({path: round(value) if item.declared.quantity == "count" else value})
         # the control shows the value as it is written here, however it was typed

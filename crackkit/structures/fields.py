@@ -13,6 +13,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from numbers import Real
+from typing import NamedTuple
 
 from crackkit.words import _
 
@@ -82,8 +83,7 @@ class Declared:
     help: str = ""
 
 
-@dataclass(frozen=True)
-class Input:
+class Input(NamedTuple):
     """One input of a given structure, its bounds worked out: see `inputs`."""
 
     path: str
@@ -123,8 +123,7 @@ def parts(label, least, most, default, help=""):
     return dataclasses.field(default=default, metadata=meta)
 
 
-@dataclass(frozen=True)
-class _Place:
+class _Place(NamedTuple):
     """One declared field of one part of a structure, before its bounds are known."""
 
     owner: object
@@ -189,9 +188,13 @@ def check(structure) -> None:
     structure's own inputs before those of its parts: so the input named is the one at fault.
     """
     _check_kinds(structure)
-    for item in sorted(inputs(structure), key=_rank):
-        if not _within(item):
-            raise _error(item)
+    _check_ranges(inputs(structure))
+
+
+def _check_ranges(items) -> None:
+    outside = [item for item in items if not _within(item)]
+    if outside:
+        raise _error(min(outside, key=_rank))
 
 
 def _rank(item: Input) -> tuple[bool, int]:
@@ -276,14 +279,15 @@ def fitted(structure, changes: dict):
     for path, value in changes.items():
         draft = _unchecked(draft, path.split("."), value)
     _check_kinds(draft)
-    for _round in range(3):
-        outside = [i for i in inputs(draft) if i.path not in changes and not _within(i)]
+    for _round in range(4):
+        items = inputs(draft)
+        outside = [i for i in items if i.path not in changes and not _within(i)]
+        if not outside:
+            break
         for item in outside:
             draft = _unchecked(draft, item.path.split("."), _drawn_back(item))
             moved.append(", ".join([*item.groups, item.declared.label]))
-        if not outside:
-            break
-    check(draft)
+    _check_ranges(items)
     return draft, tuple(dict.fromkeys(moved))
 
 

@@ -151,7 +151,7 @@ def _bars_cautions(case: Case):
     for item in case.member.layers:
         yield from _cover_caution(case.member, item)
         yield from _spacing_caution(case.member, item)
-    if any(0 < c.developed < 1.0 for c in case.cracks):
+    if any(0 < c.developed < 1.0 - 1e-6 for c in case.cracks):
         yield Caution(
             "anchorage",
             _("Near their ends the bars can build up only part of their strength."),

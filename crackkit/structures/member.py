@@ -1,6 +1,7 @@
 """A straight member with bars, and the state of its cross-section at every station."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 
@@ -193,20 +194,26 @@ def section_states(member: Member, layers) -> tuple[tuple[float, float], ...]:
     add the shrinkage that they restrain takes back. The inertia of a cracked section is 0 where
     nothing holds the crack.
     """
-    depths, areas = [i.depth for i in layers], [i.area for i in layers]
-    whole = uncracked(member.section, (), (), member.ratio)
+    bars = tuple((item.depth, item.area) for item in layers)
+    return _section_states(member.section, bars, member.ratio)
+
+
+@lru_cache(maxsize=256)  # a load that moves along a beam meets the same few sections
+def _section_states(section: Section, bars: tuple, ratio: float):
+    depths, areas = [depth for depth, _area in bars], [area for _depth, area in bars]
+    whole = uncracked(section, (), (), ratio)
     found = [(whole.axis, whole.inertia)]
     for sense in (1, -1):
-        state = cracked(member.section, depths, areas, member.ratio, sense)
-        holds = _holds(whole.axis, sense, layers)
+        state = cracked(section, depths, areas, ratio, sense)
+        holds = _holds(whole.axis, sense, depths)
         found.append((state.axis, state.inertia if holds else 0.0))
     return tuple(found)
 
 
-def _holds(axis: float, sense: int, layers) -> bool:
+def _holds(axis: float, sense: int, depths) -> bool:
     """Tell whether a bar lies on the stretched side before the crack comes.
 
     A bar on the squeezed side meets the crack only when it has run past the neutral axis, and
     by then the load is more than such a bar can bear: it does not count as crossing.
     """
-    return any(sense * (item.depth - axis) > 0 for item in layers)
+    return any(sense * (depth - axis) > 0 for depth in depths)

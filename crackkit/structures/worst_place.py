@@ -1,6 +1,7 @@
 """The section that decides, and the moments it can bear."""
 
 from dataclasses import replace
+from functools import lru_cache
 
 import numpy as np
 
@@ -68,7 +69,13 @@ def _bar_moment(rule, stretched: Stretch, bars, material, sense: int) -> float:
     if not areas:
         return 0.0
     member = stretched.member
-    return float(rule(member.section, depths, areas, material, member.yield_strength, sense=sense))
+    strength = member.yield_strength
+    return _known(rule, member.section, tuple(depths), tuple(areas), material, strength, sense)
+
+
+@lru_cache(maxsize=256)  # a load that moves along a beam meets the same few sections
+def _known(rule, section, depths, areas, material, yield_strength, sense: int) -> float:
+    return float(rule(section, depths, areas, material, yield_strength, sense=sense))
 
 
 def breaks_at(stretched: Stretch, found) -> float | None:

@@ -123,7 +123,8 @@ def test_a_mirrored_beam_has_a_mirrored_outcome(beam):
     one, two = beam.solve(), mirrored(beam).solve()
     length = beam.length
     assert one.verdict.key == two.verdict.key
-    assert [c.key for c in one.cautions] == [c.key for c in two.cautions]
+    if not _ends_at_a_crack(one):
+        assert [c.key for c in one.cautions] == [c.key for c in two.cautions]
     assert _zones(one) == pytest.approx(_zones(two, length), abs=0.05)
     mine, theirs = _cracks(one), _cracks(two, length)
     if len(mine) == len(theirs):
@@ -138,6 +139,12 @@ def test_a_mirrored_beam_has_a_mirrored_outcome(beam):
         assert _down(one, two.x, length) == pytest.approx(two.movement.down, rel=1e-3, abs=0.01)
         assert one.worst.moment == pytest.approx(two.worst.moment, rel=1e-5, abs=1.0)
         assert one.worst.face == two.worst.face
+
+
+def _ends_at_a_crack(outcome) -> bool:
+    """Tell whether a bar ends within a few mm of a crack: then it reaches it or just not."""
+    ends = [end for item in outcome.steel for end in (item.start, item.end)]
+    return any(abs(end - crack.at) < 5.0 for end in ends for crack in outcome.cracks)
 
 
 def _zones(outcome, length=None):

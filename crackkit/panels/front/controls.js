@@ -80,7 +80,8 @@ function controls(model, box, send) {
         range.min = low; range.max = high; range.step = step;
       },
       show([value, text]) {
-        if (!send.waiting(spec.path)) range.value = value;
+        if (!send.waiting(spec.path) && Number(range.value) !== value) range.value = value;
+        if (entry.value === text) return;
         range.setAttribute("aria-valuetext", text);
         if (document.activeElement !== entry || !send.waiting(spec.path)) entry.value = text;
       },
@@ -103,16 +104,30 @@ function controls(model, box, send) {
     return [tick];
   }
 
+  // Only what changed is touched: a page that lays itself out anew at each step is slow.
   function refresh() {
-    for (const [path, bounds] of Object.entries(model.get("bounds"))) rows.get(path)?.bound(bounds);
+    waiting = false;
+    for (const [path, bounds] of Object.entries(model.get("bounds"))) {
+      const row = rows.get(path);
+      if (!row || row.bounds === String(bounds)) continue;
+      row.bounds = String(bounds);
+      row.bound(bounds);
+    }
     for (const [path, value] of Object.entries(model.get("values"))) rows.get(path)?.show(value);
   }
 
+  let waiting = false;
+  function refreshSoon() {
+    if (waiting) return;
+    waiting = true;
+    queueMicrotask(refresh); // values and bounds arrive together: one round serves both
+  }
+
   model.on("change:topics", build);
-  model.on("change:bounds change:values change:refused", refresh);
+  model.on("change:bounds change:values change:refused", refreshSoon);
   build();
   return () => {
     model.off("change:topics", build);
-    model.off("change:bounds change:values change:refused", refresh);
+    model.off("change:bounds change:values change:refused", refreshSoon);
   };
 }
