@@ -32,5 +32,5 @@ def __getattr__(name: str):
     raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
 
 
-def __dir__() -> list[str]:
+def __dir__() -> "list[str]":  # in quotes: an old Python must get as far as our message
     return sorted([*globals(), *_homes])

@@ -18,6 +18,26 @@ from crackkit.learning.simple_beam import canteen_beam
 from crackkit.panels.panel import Panel
 
 Panel(canteen_beam())""",
+    "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
+import ipywidgets
+from IPython import get_ipython
+from IPython.display import display
+from matplotlib.figure import Figure
+
+get_ipython().run_line_magic("matplotlib", "inline")
+
+
+def draw(force):
+    figure = Figure((10, 5.6), dpi=100)
+    for axes in figure.subplots(3):
+        axes.plot(range(100), [force * k * (99 - k) for k in range(100)])
+        axes.set_xlabel("m")
+        for k in range(18):
+            axes.plot([k, k + 1], [0, force])
+    display(figure)
+
+
+ipywidgets.interact(draw, force=ipywidgets.FloatSlider(30, min=0, max=300, step=1))""",
     "usual": """# the usual way: interact, and matplotlib drawing the same picture
 import ipywidgets
 from IPython import get_ipython

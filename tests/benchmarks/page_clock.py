@@ -1,5 +1,7 @@
 """A clock inside the page: from the key event to the painted picture."""
 
+import time
+
 # Listens for keys in the capture phase, before anybody else; a picture counts as painted once
 # the frame that shows it has been handed to the screen.
 INSTALL = """(way) => {
@@ -30,32 +32,36 @@ def painted(page) -> int:
     return page.evaluate("window.ckClock.painted.length")
 
 
-def step_times(page, presses: int) -> list[float]:
-    """Press a key again and again, wait for each picture; give the times [ms]."""
-    times = []
+def step_times(page, presses: int, pause: float = 150.0) -> list[float]:
+    """Press a key again and again, with a pause for each picture; give the times [ms].
+
+    Nothing is asked of the page meanwhile: a page that is asked questions paints later.
+    """
+    before = page.evaluate("[window.ckClock.keys.length, window.ckClock.painted.length]")
     for _press in range(presses):
-        before = painted(page)
         page.keyboard.press("ArrowRight")
-        page.wait_for_function("n => window.ckClock.painted.length > n", arg=before)
-        last = "[window.ckClock.keys.at(-1), window.ckClock.painted.at(-1)]"
-        pressed, shown = page.evaluate(last)
-        times.append(shown - pressed)
-        page.wait_for_timeout(40)
-    return times
+        page.wait_for_timeout(pause)
+    page.wait_for_timeout(3 * pause)
+    keys, painted = page.evaluate("[window.ckClock.keys, window.ckClock.painted]")
+    return [
+        next((shown - pressed for shown in painted[before[1] :] if shown > pressed), float("inf"))
+        for pressed in keys[before[0] :]
+    ]
 
 
 def drag(page, handle, way: float, seconds: float) -> dict:
-    """Drag a handle to and fro; give pictures per second and the lag after release [ms]."""
+    """Drag a handle to and fro, sixty times a second; give pictures per second and lag [ms]."""
     box = handle.bounding_box()
     x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
     page.mouse.move(x, y)
     page.mouse.down()
     before = page.evaluate("[window.ckClock.painted.length, performance.now()]")
-    steps, end, k = 60, before[1] + 1000 * seconds, 0
-    while page.evaluate("performance.now()") < end:
-        share = abs((k % (2 * steps)) - steps) / steps
-        page.mouse.move(x + way * share, y)
+    steps, k, end = 60, 0, time.monotonic() + seconds
+    while time.monotonic() < end:
+        due = time.monotonic() + 1 / 60
+        page.mouse.move(x + way * abs((k % (2 * steps)) - steps) / steps, y)
         k += 1
+        time.sleep(max(due - time.monotonic(), 0.0))
     after = page.evaluate("[window.ckClock.painted.length, performance.now()]")
     page.mouse.move(x + way / 3, y)
     page.mouse.up()
