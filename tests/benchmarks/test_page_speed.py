@@ -33,9 +33,9 @@ def quantile(times, share):
 
 def key_times(page, way):
     page.locator(WAYS[way]).focus()
-    pause = 150.0 if way == "ours" else 1500.0
-    page_clock.step_times(page, 5, pause)
-    return page_clock.step_times(page, PRESSES, pause)
+    pause, presses = (150.0, PRESSES) if way == "ours" else (1500.0, 20)
+    page_clock.step_times(page, 3, pause)
+    return page_clock.step_times(page, presses, pause)
 
 
 @pytest.fixture(scope="module")
