@@ -14,8 +14,9 @@ def configuration(tmp_path, monkeypatch):
     return PyFileConfigLoader("jupyter_server_config.py", str(JUPYTER_CONFIG)).load_config()
 
 
-def saved(configuration, notebook):
-    configuration.FileContentsManager.pre_save_hook({"type": "notebook", "content": notebook})
+def saved(configuration, notebook, path="lessons/02_simple_beam.ipynb"):
+    model = {"type": "notebook", "content": notebook}
+    configuration.FileContentsManager.pre_save_hook(model, path=path, contents_manager=None)
     return notebook
 
 
@@ -29,6 +30,14 @@ def test_a_lesson_is_saved_without_results(configuration):
     lesson = saved(configuration, notebook_with_results(crackkit={}, widgets={"state": {}}))
     assert (lesson.cells[0].outputs, lesson.cells[0].execution_count) == ([], None)
     assert "widgets" not in lesson.metadata
+
+
+def test_a_copy_of_a_lesson_keeps_its_still_pictures_and_not_the_widgets(configuration):
+    notebook = notebook_with_results(crackkit={"autostart": True})
+    data = {"text/html": "<img>", "application/vnd.jupyter.widget-view+json": {"model_id": "1"}}
+    notebook.cells[0].outputs = [nbformat.v4.new_output("display_data", data=data)]
+    copy = saved(configuration, notebook, "lessons/my_beam.ipynb")
+    assert list(copy.cells[0].outputs[0]["data"]) == ["text/html"]
 
 
 def test_a_reader_s_own_notebook_keeps_its_results(configuration):

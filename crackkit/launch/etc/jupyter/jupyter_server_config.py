@@ -25,17 +25,35 @@ class PromptConnection(ZMQChannelsWebsocketConnection):
         return super().connect()
 
 
-def store_no_results(model, **_):
-    """Strip a lesson before it is saved, so that it opens fresh and stays as it was handed out."""
+WIDGET = "application/vnd.jupyter.widget-view+json"
+_handed_out = {file.name for file in (_project / "lessons").glob("*.ipynb")}
+
+
+def store_lesson(model, path="", **_):
+    """Keep a lesson as it was handed out; keep the still pictures of a copy.
+
+    The lesson itself is stripped, so that it opens fresh. A copy under a name of its own is
+    somebody's work: it keeps what it showed, without the widgets, which are dead without a
+    kernel and would stand before the pictures.
+    """
     notebook = model["content"]
     if model["type"] != "notebook" or "crackkit" not in notebook["metadata"]:
         return
+    keep = Path(path).name not in _handed_out
     notebook["metadata"].pop("widgets", None)
     notebook["metadata"]["language_info"] = {"name": "python"}
     for cell in notebook["cells"]:
         cell["metadata"].pop("execution", None)
         if cell["cell_type"] == "code":
-            cell["outputs"], cell["execution_count"] = [], None
+            cell["outputs"] = [_still(output) for output in cell["outputs"]] if keep else []
+            cell["execution_count"] = cell["execution_count"] if keep else None
+
+
+def _still(output):
+    data = output.get("data", {})
+    if WIDGET in data and "text/html" in data:
+        return {**output, "data": {kind: data[kind] for kind in data if kind != WIDGET}}
+    return output
 
 
 def trust_lessons(notary: NotebookNotary) -> None:
@@ -60,7 +78,7 @@ c.NotebookNotary.update(_signatures)
 c.ServerApp.kernel_websocket_connection_class = PromptConnection
 # A lesson nobody looks at any more gives its memory back (s).
 c.MappingKernelManager.cull_idle_timeout = 1800
-c.FileContentsManager.pre_save_hook = store_no_results
+c.FileContentsManager.pre_save_hook = store_lesson
 if "JUPYTER_TOKEN" in os.environ:  # a token or password of the reader's own must not lock us out
     c.IdentityProvider.token = os.environ["JUPYTER_TOKEN"]
 
