@@ -13,15 +13,6 @@ from crackkit.units import inner, number, shown, unit
 from crackkit.words import _
 
 SOURCES = {"ACI224R-01": "ACI 224R-01", "EN1992-1-1-2004": "EN 1992-1-1:2004"}
-RULE_NAMES = {
-    "gergely_lutz": "Gergely-Lutz",
-    "frosch": "Frosch",
-    "en_2004": "EN 1992-1-1:2004",
-    "en_2023": "EN 1992-1-1:2023",
-    "model_code_2010": "Model Code 2010",
-    "bs_8007": "BS 8007",
-    "bs_8110": "BS 8110",
-}
 
 
 def width_scale(outcome, frame: Frame, view: View) -> list:
@@ -99,7 +90,7 @@ def _band(scale: Scale, band, view: View) -> list:
 
 def _chosen(scale: Scale, band, view: View) -> list:
     x = float(scale(band.governing))
-    words = f"{RULE_NAMES[band.rule]} {shown(band.governing, 'width', view.system)}"
+    words = f"{band.name} {shown(band.governing, 'width', view.system)}"
     half = width_of(words, "label") / 2
     centre = min(max(x, scale.left + half), scale.frame.right - half)
     y = scale.line - 20

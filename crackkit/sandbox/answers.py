@@ -1,7 +1,6 @@
 """The four questions of a beam, answered in sentences."""
 
 from crackkit.drawing.verdict_card import VERDICTS
-from crackkit.drawing.width_scale import RULE_NAMES
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -121,7 +120,7 @@ def _pull(crack, outcome, system: str) -> str:
 def _width(band, outcome, system: str) -> str:
     return _("Widest crack {w} by {rule}; {n} rules say {low} to {high}. Limit: {limit}.").format(
         w=shown(band.governing, "width", system),
-        rule=RULE_NAMES[band.rule],
+        rule=band.name,
         n=len(band.by_rule),
         low=shown(band.low, "width", system),
         high=shown(band.high, "width", system),

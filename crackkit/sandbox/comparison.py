@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 
-from crackkit.drawing.width_scale import RULE_NAMES
 from crackkit.sandbox import markup
 from crackkit.sandbox.answers import judged_width, verdict_words
 from crackkit.sandbox.care import caution_lines
@@ -139,7 +138,7 @@ def _place(outcome, system: str) -> str:
 
 def _rule(outcome) -> str:
     band = judged_width(outcome)
-    return RULE_NAMES[band.rule] if band else NONE
+    return band.name if band else NONE
 
 
 def _band(outcome, system: str) -> str:

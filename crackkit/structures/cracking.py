@@ -188,7 +188,8 @@ def _bands(widths, code: str, count: int) -> list[WidthBand]:
     for column, answer in enumerate(widths):
         table[:, column] = answer.width
     chosen = names.index(GOVERNING[code])
+    rule = widths[chosen].rule, widths[chosen].name
     return [
-        WidthBand(a, b, c, row[chosen], names[chosen], tuple(zip(names, row, strict=True)))
+        WidthBand(a, b, c, row[chosen], *rule, tuple(zip(names, row, strict=True)))
         for a, b, c, row in zip(low, middle, high, table.tolist(), strict=True)
     ]

@@ -75,8 +75,8 @@ class WidthBand:
         Smallest, median and largest width [mm].
     governing : float
         Width [mm] by the rule that belongs to the chosen code family.
-    rule : str
-        Name of that rule.
+    rule, name : str
+        That rule: as its function is called, and as people call it.
     by_rule : tuple of (name, width)
         All of them.
     """
@@ -86,6 +86,7 @@ class WidthBand:
     high: float
     governing: float
     rule: str
+    name: str
     by_rule: tuple[tuple[str, float], ...]
 
 
