@@ -198,8 +198,21 @@ def test_every_step_names_a_unit_and_every_formula_a_clause_or_geometry(rule):
         assert step.clause or not step.formula or step.symbol in geometry, step
 
 
-def test_every_answer_carries_the_name_of_its_rule():
-    assert [each.rule for each in all_widths(BEAM)] == [rule.__name__ for rule in RULES]
+def test_every_rule_answers_in_bending_or_in_tension_under_its_own_name():
+    names = {each.rule for zone in (BEAM, TIE) for each in all_widths(zone)}
+    assert names == {rule.__name__ for rule in RULES}
+
+
+@pytest.mark.parametrize("zone", [BEAM, TIE], ids=["bending", "tension"])
+def test_a_rule_that_says_the_same_as_another_counts_once(zone):
+    widths = [each.width for each in all_widths(zone)]
+    assert len(set(widths)) == len(widths) == 6
+    assert {rule(zone).width for rule in RULES} == set(widths)
+
+
+def test_the_british_answer_is_by_the_standard_that_treats_the_case():
+    assert [each.rule for each in all_widths(BEAM, "BS")] == ["bs_8110"]
+    assert [each.rule for each in all_widths(TIE, "BS")] == ["bs_8007"]
 
 
 def test_numbers_take_the_place_of_symbols():

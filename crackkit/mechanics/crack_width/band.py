@@ -15,10 +15,16 @@ FAMILIES = {
     "EN": (en_2004, en_2023, model_code_2010),
     "BS": (bs_8007, bs_8110),
 }
+# The British standards share one form. BS 8110 speaks for both in bending; direct tension is
+# worked out in BS 8007 only. One answer must not count twice in the band.
+_ECHOES = {"bending": (bs_8007,), "tension": (bs_8110,)}
 
 
 def all_widths(zone, code=None):
-    """Give the width by every rule, or by the rules of one family.
+    """Give the width by every rule that has an answer of its own, or by those of one family.
+
+    BS 8007, for 0.2 mm, says the same as BS 8110: of the two the first answers in direct tension
+    and the second in bending.
 
     Parameters
     ----------
@@ -43,7 +49,8 @@ def all_widths(zone, code=None):
     BS8110-2-1985.
     """
     families = FAMILIES.values() if code is None else (FAMILIES[code],)
-    return tuple(rule(zone) for family in families for rule in family)
+    echoes = _ECHOES[zone.action]
+    return tuple(rule(zone) for family in families for rule in family if rule not in echoes)
 
 
 def band(widths):
