@@ -85,22 +85,22 @@ class _Shape:
 
 def _supports(structure, scale: Along, y: float, view: View) -> list:
     shapes = []
-    for index, at in enumerate(structure.supports):
-        x = float(scale(at))
+    for footing in structure.footings:
+        x = float(scale(footing.at))
         corners = np.array([(x, y), (x - 12, y + 19), (x + 12, y + 19)])
         triangle = [Polygon(corners, "support"), line(x - 17, y + 21, x + 17, y + 21, "ground")]
-        handle = _support_handle(structure, index, scale, view) if view.live else None
+        handle = _support_handle(footing, scale, view) if view.live and footing.grip else None
         grip = [Circle(x, y + 12, 4.0, "grip")] if handle else []
         shapes.append(Group((*triangle, *grip), handle))
     return shapes
 
 
-def _support_handle(structure, index: int, scale: Along, view: View) -> Handle | None:
-    path, low, high = structure.support_range(index)
-    at = structure.supports[index]
-    name = _("left support") if index == 0 else _("right support")
-    text = _("{place} from the left end").format(place=shown(at, "length", view.system))
-    return Handle(path, name, text, "x", 1 / scale.scale, at, low, high, 100.0)
+def _support_handle(footing, scale: Along, view: View) -> Handle:
+    grip = footing.grip
+    text = _("{place} from the left end").format(place=shown(footing.at, "length", view.system))
+    return Handle(
+        grip.path, footing.name, text, "x", 1 / scale.scale, grip.value, grip.low, grip.high, 100.0
+    )
 
 
 def _loads(structure, scale: Along, shape: _Shape, frame: Frame, view: View) -> list:

@@ -187,9 +187,11 @@ def _bar_group(outcome, item, rod, left, right, y, body: Body, view: View) -> Gr
 
 
 def _bar_handle(outcome, item, body: Body, view: View) -> Handle:
-    path, value, low, high = outcome.structure.drop_range(item.key)
-    text = _("dropped by {drop}").format(drop=shown(value, "size", view.system))
-    return Handle(path, item.label, text, "y", 1 / body.down, value, low, high, 5.0)
+    drop, _start, _end = outcome.structure.bar_grips(item.key)
+    text = _("dropped by {drop}").format(drop=shown(drop.value, "size", view.system))
+    return Handle(
+        drop.path, item.label, text, "y", 1 / body.down, drop.value, drop.low, drop.high, 5.0
+    )
 
 
 def _support_marks(structure, body: Body) -> list:

@@ -4,14 +4,13 @@ from dataclasses import dataclass
 
 from crackkit.mechanics.bars import ASTM, METRIC, bar
 from crackkit.structures import fields
-from crackkit.structures.member import Layer
+from crackkit.structures.member import LEAST_COAT, Layer
 from crackkit.words import _
 
 BAR_SIZES = tuple((name, name) for name in ASTM) + tuple((n, f"{n} mm") for n in METRIC)
 STIRRUP_SIZES = (("none", _("no stirrups")), *((n, n) for n in ("#3", "#4", "#5"))) + tuple(
     (n, f"{n} mm") for n in ("6", "8", "10", "12")
 )
-LARGEST_DROP_LEFT = 5.0  # mm of concrete that always stays under a bar trodden to the bottom
 
 
 def stirrup_diameter(name: str) -> float:
@@ -25,9 +24,9 @@ def _cover_high(beam, _bars) -> float:
 
 def _drop_high(beam, bars) -> float:
     if bars.face == "bottom":
-        return max(bars.cover - LARGEST_DROP_LEFT, 0.0)
+        return max(bars.cover - LEAST_COAT, 0.0)
     taken = bars.cover + 2 * stirrup_diameter(beam.stirrup) + bar(bars.size).diameter
-    return max(beam.depth - taken - LARGEST_DROP_LEFT, 0.0)
+    return max(beam.depth - taken - LEAST_COAT, 0.0)
 
 
 def _gap_high(beam, _bars) -> float:
@@ -112,4 +111,5 @@ def layer(key: str, label: str, bars: LaidBars, beam) -> Layer:
         end=beam.length - bars.right_gap,
         side_cover=side_cover(bars, beam),
         wrap=wrap,
+        face=bars.face,
     )

@@ -60,6 +60,7 @@ def outcome(structure, member: Member, bent, line_load: float) -> Outcome:
         shear=stretched.shear,
         steel_mass=member.steel_mass,
         work=partial(working, stretched, worst),
+        depth=member.depth_at(x),
     )
 
 
@@ -98,6 +99,10 @@ def _steel_line(stretched: Stretch, index: int, item: Layer) -> SteelLine:
         item.bar.diameter,
         item.bar.name,
         item.side_cover,
+        item.face,
+        member.line_of(item),
+        item.hooks,
+        item.spacing,
     )
 
 

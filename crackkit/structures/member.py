@@ -1,6 +1,6 @@
 """A straight member with bars, and the state of its cross-section at every station."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
@@ -16,6 +16,7 @@ from crackkit.mechanics.section import Section, cracked, uncracked
 from crackkit.mechanics.us_customary import INCH
 
 STEEL_MODULUS = 200000.0  # MPa, EN 1992-1-1 3.2.7(4); ACI 318-19 20.2.2.2
+LEAST_COAT = 5.0  # mm of concrete that always stays under a bar trodden to the bottom
 CREEP = 2.0  # creep coefficient of a load that stays for years; common practice
 STEEL_FACTOR = 1.15  # gamma_s, EN 1992-1-1 Table 2.1N: anchorage is for the design stress
 LASTING_STRENGTH_ACI = 2 / 3  # share of the cracking moment, ACI 318-19 Table 24.2.3.5
@@ -31,27 +32,37 @@ class Layer:
         Name inside the structure, and for the reader.
     bar : Bar
         Size of each bar.
-    number : int
-        Bars side by side.
+    number : float
+        Bars side by side; of a mat those in the width that is looked at.
     depth : float
-        Depth of their centres from the top face [mm].
+        Depth of their centres from the top face [mm], where the member is deepest.
     start, end : float
         Ends of the bars [mm from the left end].
     side_cover : float
         Clear concrete beside the outer bars [mm].
     wrap : float
         Diameter of the stirrups around them [mm]; 0 without stirrups.
+    face : str
+        The face the drawing asked for, ``"bottom"`` or ``"top"``; in a tapered member they
+        follow it.
+    hooks : tuple of bool
+        Whether the left and the right end are bent into a standard hook.
+    spacing : float or None
+        Distance of the bars of a mat, centre to centre [mm]; None where bars are counted.
     """
 
     key: str
     label: str
     bar: Bar
-    number: int
+    number: float
     depth: float
     start: float
     end: float
     side_cover: float
     wrap: float = 0.0
+    face: str = "bottom"
+    hooks: tuple[bool, bool] = (False, False)
+    spacing: float | None = None
 
     @property
     def area(self) -> float:
@@ -66,7 +77,11 @@ class Layer:
 
 @dataclass(frozen=True)
 class Member:
-    """Everything the cracking of a straight member depends on, loads apart (N, mm, MPa)."""
+    """Everything the cracking of a straight member depends on, loads apart (N, mm, MPa).
+
+    ``section`` is the section where the member is deepest; ``depths`` holds points (x, depth)
+    of a tapered member and is empty where the depth is the same all along.
+    """
 
     length: float
     section: Section
@@ -76,6 +91,7 @@ class Member:
     code: str
     duration: str
     exposure: str
+    depths: tuple[tuple[float, float], ...] = ()
 
     @classmethod
     def of(cls, *, length, width, depth, layers, strength, yield_strength, **chosen) -> "Member":
@@ -83,6 +99,47 @@ class Member:
         section = Section(width, depth)
         material = concrete(strength, depth, chosen["code"])
         return cls(length, section, layers, material, yield_strength, **chosen)
+
+    @property
+    def tapered(self) -> bool:
+        """Whether the depth changes along the member."""
+        return bool(self.depths)
+
+    def depth_at(self, x) -> np.ndarray:
+        """Depth of the member at places x [mm]."""
+        if not self.depths:
+            return np.full(np.shape(x), self.section.depth)
+        return np.interp(x, *zip(*self.depths, strict=True))
+
+    def section_at(self, place: float) -> Section:
+        """Outline of the section at one place [mm]."""
+        return (
+            replace(self.section, depth=float(self.depth_at(place)))
+            if self.depths
+            else self.section
+        )
+
+    def layer_depth(self, item: Layer, x) -> np.ndarray:
+        """Depth of a layer from the top face [mm] at places x [mm].
+
+        Where a member tapers, its soffit rises: bottom bars rise with it, and top bars that lie
+        low rest on the form.
+        """
+        depth = self.depth_at(x)
+        if item.face == "bottom":
+            return depth - (self.section.depth - item.depth)
+        lowest = depth - (LEAST_COAT + item.wrap + item.bar.diameter / 2)
+        return np.minimum(item.depth, lowest)
+
+    def line_of(self, item: Layer) -> np.ndarray:
+        """Line of a layer: points (x, z) [mm], shape (k, 2)."""
+        inner = [x for x, _depth in self.depths if item.start < x < item.end]
+        x = np.array([item.start, *inner, item.end])
+        if self.depths:
+            x = np.unique(np.concatenate([x, np.linspace(item.start, item.end, 9)]))
+        return np.column_stack(
+            [x, self.layer_depth(item, x) if self.depths else np.full(x.size, item.depth)]
+        )
 
     @property
     def cracking_strength(self) -> float:

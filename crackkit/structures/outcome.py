@@ -11,6 +11,8 @@ from functools import cached_property
 
 import numpy as np
 
+from crackkit.mechanics.section import Section
+
 UNCRACKED, TIGHT, TOO_WIDE, YIELDS, UNHELD = (
     "uncracked",
     "tight",
@@ -141,6 +143,14 @@ class SteelLine:
         Name of the bar size.
     side_cover : float
         Clear concrete beside the outer bars [mm].
+    face : str
+        The face the drawing asked for, ``"top"`` or ``"bottom"``.
+    path : ndarray, shape (k, 2)
+        The line of the centres, points (x, z) [mm], hooks left out.
+    hooks : tuple of bool
+        Whether the left and the right end are bent into a hook.
+    spacing : float or None
+        Distance of the bars of a mat, centre to centre [mm]; None where bars are counted.
     """
 
     key: str
@@ -151,10 +161,18 @@ class SteelLine:
     depth: float
     start: float
     end: float
-    number: int
+    number: float
     diameter: float
     size: str
     side_cover: float
+    face: str
+    path: np.ndarray
+    hooks: tuple[bool, bool] = (False, False)
+    spacing: float | None = None
+
+    def depth_at(self, place: float) -> float:
+        """Depth of the centres from the top face [mm] at a place [mm]."""
+        return float(np.interp(place, self.path[:, 0], self.path[:, 1]))
 
 
 @dataclass(frozen=True)
@@ -192,6 +210,8 @@ class WorstSection:
         Moments [N mm], as positive numbers; the last two are 0 where no bar crosses.
     steel_stress : float
         Stress in the outermost stretched bars [MPa].
+    section : Section
+        Outline of the section there.
     """
 
     at: float
@@ -203,6 +223,7 @@ class WorstSection:
     yield_moment: float
     ultimate_moment: float
     steel_stress: float
+    section: Section
 
 
 @dataclass(frozen=True)
@@ -267,7 +288,12 @@ class WorkingStep:
 
 @dataclass(frozen=True)
 class Outcome:
-    """What mechanics says of a structure; see the module's first lines."""
+    """What mechanics says of a structure; see the module's first lines.
+
+    ``x``, ``moment``, ``shear`` and ``depth`` are stations [mm], sagging moment [N mm], shear [N]
+    and depth of the member [mm]; ``range`` (a MomentRange)
+    is there where loads come and go.
+    """
 
     structure: object
     movement: Movement
@@ -283,6 +309,8 @@ class Outcome:
     shear: np.ndarray
     steel_mass: float
     work: Callable[[], tuple[WorkingStep, ...]]
+    depth: np.ndarray
+    range: object = None
 
     @cached_property
     def working(self) -> tuple[WorkingStep, ...]:

@@ -8,6 +8,7 @@ from crackkit.mechanics import crack_limits
 from crackkit.structures import fields, line_member
 from crackkit.structures.laid_bars import STIRRUP_SIZES, LaidBars, layer
 from crackkit.structures.member import Member
+from crackkit.structures.on_drawing import PIN, Footing, Grip, HungLoad, SpreadLoad
 from crackkit.structures.outcome import Outcome
 from crackkit.words import _
 
@@ -89,6 +90,9 @@ class SimpleBeam:
         _("Rules of"), CODES, "ACI", _("Family of rules for strength and limit.")
     )
 
+    title: ClassVar[str] = _("A beam on two supports")
+    origin: ClassVar[float] = 0.0
+    origin_name: ClassVar[str] = _("from the left end")
     # how controls are grouped: heading, and the inputs under it
     topics: ClassVar[tuple] = (
         (_("Loads"), ("loads", "uniform_load", "self_weight", "duration")),
@@ -124,18 +128,44 @@ class SimpleBeam:
         side = self.bottom.cover
         return self.top.cover + self.top.drop, self.bottom.cover - self.bottom.drop, side
 
-    def support_range(self, index: int) -> tuple[str, float, float]:
-        """How far a support can be moved along the beam: handle path, low and high [mm]."""
+    @property
+    def footings(self) -> tuple[Footing, ...]:
+        """The two supports; each slides along a beam that keeps its length."""
         left, right = self.supports
-        if index == 0:
-            return "support.left", *_reach(right, self.overhang_right)
+        low, high = _reach(right, self.overhang_right)
+        at_left = Grip("support.left", left, low, high)
         low, high = _reach(self.length - left, self.overhang_left)
-        return "support.right", self.length - high, self.length - low
+        at_right = Grip("support.right", right, self.length - high, self.length - low)
+        return (
+            Footing(left, PIN, _("left support"), grip=at_left),
+            Footing(right, PIN, _("right support"), grip=at_right),
+        )
 
-    def drop_range(self, key: str) -> tuple[str, float, float, float]:
-        """How far a layer of bars can be dropped: path, value, low, high [mm]."""
+    @property
+    def hung(self) -> tuple[HungLoad, ...]:
+        """The point loads."""
+        return tuple(
+            HungLoad(
+                load.force,
+                load.at,
+                _("point load {n}").format(n=k + 1),
+                Grip(f"loads.{k}.at", load.at, 0.0, self.length),
+            )
+            for k, load in enumerate(self.loads)
+        )
+
+    @property
+    def spread(self) -> tuple[SpreadLoad, ...]:
+        """The spread load, with the own weight if that counts."""
+        if not self.line_load:
+            return ()
+        own = self.line_load - self.uniform_load
+        return (SpreadLoad(0.0, self.length, self.uniform_load, own),)
+
+    def bar_grips(self, key: str) -> tuple[Grip | None, Grip | None, Grip | None]:
+        """What of a layer of bars can be dragged: its drop, its left end, its right end."""
         item = fields.input_at(self, f"{key}.drop")
-        return item.path, item.value, item.low, item.high
+        return Grip(item.path, item.value, item.low, item.high), None, None
 
     def handle_changes(self, path: str, value: float) -> dict:
         """Translate a drag on the drawing into changes of inputs.

@@ -28,6 +28,7 @@ def worst_section(stretched: Stretch, zones, found) -> WorstSection:
         yield_moment=_yield_moment(stretched, bars, sense),
         ultimate_moment=_ultimate_moment(stretched, bars, sense),
         steel_stress=crack.steel_stress if crack else 0.0,
+        section=stretched.member.section_at(at),
     )
 
 

@@ -272,7 +272,8 @@ def test_every_beam_has_a_picture_whose_words_keep_clear_of_each_other(beam, sys
 @cases(200)
 @given(simple_beams(), st.integers(0, 1), st.floats(0.0, 1.0))
 def test_a_support_can_be_dragged_over_its_whole_range(beam, index, share):
-    path, low, high = beam.support_range(index)
+    grip = beam.footings[index].grip
+    path, low, high = grip.path, grip.low, grip.high
     assert low <= beam.supports[index] + 1e-6 and beam.supports[index] <= high + 1e-6
     value = low + share * (high - low)
     moved, _labels = fields.fitted(beam, beam.handle_changes(path, value))

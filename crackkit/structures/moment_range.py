@@ -1,0 +1,97 @@
+"""Everything the moments of a member can be where loads come and go, and what that uncovers."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from crackkit.structures.outcome import Crack, decisive
+
+
+@dataclass(frozen=True)
+class Arrangement:
+    """One way the loads that come and go can stand.
+
+    Attributes
+    ----------
+    spans : tuple of int
+        Spans that carry live load, counted from 1.
+    at : tuple of (float or None)
+        Place of each travelling load [mm]; None where it is away.
+    words : str
+        The same in words, for instance "live load on spans 1 and 3".
+    changes : dict
+        What to set to see it: path to value.
+    """
+
+    spans: tuple[int, ...]
+    at: tuple[float | None, ...]
+    words: str
+    changes: dict
+
+
+@dataclass(frozen=True)
+class Gap:
+    """A stretch of one face that some arrangement cracks and no developed bar crosses.
+
+    Attributes
+    ----------
+    face : str
+        ``"top"`` or ``"bottom"``.
+    start, end, at : float
+        From where to where, and its worst place [mm].
+    slips : bool
+        Whether bars are there but end too close by; otherwise no bar crosses at all.
+    arrangement : Arrangement
+        The loads that stretch the worst place most.
+    """
+
+    face: str
+    start: float
+    end: float
+    at: float
+    slips: bool
+    arrangement: Arrangement
+
+
+@dataclass(frozen=True)
+class MomentRange:
+    """Everything the moments can be, whatever the loads that come and go do.
+
+    Attributes
+    ----------
+    x : ndarray, shape (n,)
+        Stations [mm].
+    sagging, hogging : ndarray
+        Largest and smallest moment of all arrangements [N mm].
+    elastic, shifted : ndarray
+        Moment of the present loads [N mm] as if nothing had cracked, and as cracks shift it.
+    cracks_bottom, cracks_top : ndarray
+        Moments [N mm] that crack the bottom (positive) and the top (negative).
+    stretched : tuple of (face, start, end)
+        Stretches [mm] that some arrangement cracks.
+    gaps : tuple of Gap
+        Those of them that no developed bar crosses.
+    cracks : tuple of Crack
+        The cracks of the worst arrangement of each place.
+    arrangement : callable
+        From (face, place [mm]) to the Arrangement that stretches it most.
+    """
+
+    x: np.ndarray
+    sagging: np.ndarray
+    hogging: np.ndarray
+    elastic: np.ndarray
+    shifted: np.ndarray
+    cracks_bottom: np.ndarray
+    cracks_top: np.ndarray
+    stretched: tuple[tuple[str, float, float], ...]
+    gaps: tuple[Gap, ...]
+    cracks: tuple[Crack, ...]
+    arrangement: Callable[[str, float], Arrangement]
+
+    @cached_property
+    def widest(self) -> Crack | None:
+        """The crack that decides under all arrangements, see `decisive`."""
+        return decisive(self.cracks, float(self.x[-1]) / 2)
