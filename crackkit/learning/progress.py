@@ -117,6 +117,14 @@ class Progress:
         kept = plain(value)
         self._change(lambda state: state["settings"].__setitem__(name, kept))
 
+    def stamp(self) -> tuple[int, int] | None:
+        """Give a mark of the file that changes whenever it is written; None where there is none."""
+        try:
+            found = self.path.stat()
+        except OSError:
+            return None
+        return found.st_ino, found.st_mtime_ns
+
     def summary(self) -> dict[str, LessonSummary]:
         """Give, lesson by lesson, the numbers of attempts and right ones, done, and when last."""
         return logbook.summary(self._state())

@@ -26,12 +26,23 @@ class Preferences(traitlets.HasTraits):
     seen = traitlets.Enum(("light", "dark"), "light")
 
     def __init__(self):
-        store = progress()
-        super().__init__(
-            system=_known(store.setting("units", SI), SYSTEMS, SI),
-            theme=_known(store.setting("theme", "auto"), THEMES, "auto"),
-        )
+        super().__init__()
+        self._stamp = None
+        self.look_again()
         self.observe(self._remember, names=["system", "theme"])
+
+    def look_again(self) -> None:
+        """Take what was chosen on another page meanwhile; nothing is read if nothing was written.
+
+        The start page and each lesson have kernels of their own: the record is what they share.
+        """
+        store = progress()
+        stamp = store.stamp()
+        if stamp == self._stamp:
+            return
+        self._stamp = stamp
+        self.system = _known(store.setting("units"), SYSTEMS, self.system)
+        self.theme = _known(store.setting("theme"), THEMES, self.theme)
 
     @property
     def shown_theme(self) -> str:
@@ -40,7 +51,9 @@ class Preferences(traitlets.HasTraits):
 
     def _remember(self, change) -> None:
         name = "units" if change.name == "system" else "theme"
-        progress().set_setting(name, change.new)
+        store = progress()
+        if store.setting(name) != change.new:  # else it is taken from there
+            store.set_setting(name, change.new)
 
 
 def _known(value, allowed, default):

@@ -3,10 +3,10 @@
 import traitlets
 
 from crackkit.panels.preferences import Preferences
-from crackkit.panels.view import anywidget  # loaded there, after its environment is set
+from crackkit.panels.view import PageWidget
 
 
-class ReaderView(anywidget.AnyWidget):
+class ReaderView(PageWidget):
     """Traits that every such widget has.
 
     Attributes

@@ -15,6 +15,8 @@ os.environ.setdefault("JUPYTER_WIDGETS_ECHO", "0")
 import anywidget  # noqa: E402
 import traitlets  # noqa: E402
 
+from crackkit.panels.preferences import preferences  # noqa: E402
+
 
 def front_end(*names: str) -> str:
     """Join files of the page's side into one module."""
@@ -22,7 +24,25 @@ def front_end(*names: str) -> str:
     return "\n".join((folder / name).read_text(encoding="utf-8") for name in names)
 
 
-class PictureWidget(anywidget.AnyWidget):
+class PageWidget(anywidget.AnyWidget):
+    """A widget that notices when its page comes back into view.
+
+    Units and colours may have been chosen on another page meanwhile, whose kernel is another one.
+
+    Attributes
+    ----------
+    looks : int
+        How often the page came back, counted by the browser.
+    """
+
+    looks = traitlets.Int(0).tag(sync=True)
+
+    @traitlets.observe("looks")
+    def _look_again(self, _change) -> None:
+        preferences().look_again()
+
+
+class PictureWidget(PageWidget):
     """A widget that leaves a still picture behind where no kernel runs.
 
     Attributes

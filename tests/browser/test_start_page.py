@@ -62,3 +62,33 @@ def test_the_mathematics_is_typeset_when_unfolded(open_lesson):
     lesson.screenshot("why")
     assert page.locator(".ck-why .ck-result", has_text="as shown above").count() == 4
     page.evaluate("jupyterapp.shell.currentWidget.model.dirty = false")
+
+
+def shown_by_the_page(page, name):
+    """Go to a notebook as a link does, and wait until it is the one in view."""
+    page.evaluate(
+        "async path => { await jupyterapp.commands.execute('docmanager:open', { path }); }",
+        f"lessons/{name}.ipynb",
+    )
+    page.wait_for_function(
+        "name => jupyterapp.shell.currentWidget.context.path.includes(name)", arg=name
+    )
+
+
+def test_a_lesson_that_is_already_open_follows_a_choice_made_on_the_start_page(open_lesson):
+    lesson = open_lesson("02_simple_beam")
+    page = lesson.page
+    before = page.locator(".ck-picture svg").first.text_content()
+    shown_by_the_page(page, "00_start_here")
+    lesson.wait_until_run()
+    page.locator(".ck-start [data-act=units]:not(:checked)").check()
+    lesson.wait_until_idle()
+    shown_by_the_page(page, "02_simple_beam")
+    page.wait_for_function(
+        "before => document.querySelector('.ck-picture svg').textContent !== before", arg=before
+    )
+    lesson.wait_until_idle()
+    lesson.screenshot("followed")
+    assert page.locator("select[data-act=units]").first.input_value() == "US"
+    page.locator("select[data-act=units]").first.select_option("SI")
+    lesson.wait_until_idle()

@@ -40,6 +40,7 @@ function exerciseFrame(model, el, kind) {
   });
   on(["shown_theme"], () => { root.dataset.ckTheme = model.get("shown_theme"); });
   off.push(watchTheme((seen) => { model.set("seen", seen); model.save_changes(); }));
+  off.push(lookAgain(model, root));
   el.append(root);
   return { root, title, task, error, headline, tally, on, off, close: () => off.forEach((f) => f()) };
 }

@@ -1,4 +1,4 @@
-// What every widget asks of the page: elements, its colours, how much room there is, its keys.
+// What every widget asks of the page: elements, colours, room, keys, and when it comes back.
 
 function element(tag, attributes = {}, text = "") {
   const made = document.createElement(tag);
@@ -16,6 +16,29 @@ function watchTheme(report) {
   watcher.observe(document.body, { attributes: true, attributeFilter: ["data-jp-theme-light"] });
   report(pageTheme());
   return () => watcher.disconnect();
+}
+
+// JupyterLab gives the page of a hidden tab no room; a hidden tab of the browser says so itself.
+function watchReturn(root, report) {
+  const here = () => root.offsetWidth > 0;
+  let away = false;
+  const watcher = new ResizeObserver(() => {
+    const back = away && here();
+    away = !here();
+    if (back) report();
+  });
+  const shown = () => { if (document.visibilityState === "visible" && here()) report(); };
+  watcher.observe(root);
+  document.addEventListener("visibilitychange", shown);
+  return () => { watcher.disconnect(); document.removeEventListener("visibilitychange", shown); };
+}
+
+// Units and colours may have been chosen on another page meanwhile.
+function lookAgain(model, root) {
+  return watchReturn(root, () => {
+    model.set("looks", model.get("looks") + 1);
+    model.save_changes();
+  });
 }
 
 function watchRoom(model, box) {

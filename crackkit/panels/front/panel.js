@@ -118,6 +118,7 @@ function render({ model, el }) {
     controls(model, board, send),
     watchRoom(model, picture),
     watchTheme((seen) => { model.set("seen", seen); model.save_changes(); }),
+    lookAgain(model, root),
     guide.off,
     ...told.off,
   ];

@@ -21,6 +21,7 @@ function readerRoot(model, el, name) {
       shown_theme() { root.dataset.ckTheme = model.get("shown_theme"); },
       error() { error.textContent = model.get("error"); error.hidden = !model.get("error"); },
     }),
+    lookAgain(model, root),
     watchTheme((seen) => { model.set("seen", seen); model.save_changes(); }),
   ];
   return { root, off: () => stops.forEach((stop) => stop()) };

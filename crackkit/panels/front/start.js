@@ -94,21 +94,6 @@ function afresh(model, words) {
   return { box, show: () => { text.textContent = model.get("kept"); } };
 }
 
-function watchReturn(model, root) {
-  // answers given meanwhile, in another tab or in a lesson that hid this page
-  const look = () => {
-    if (document.visibilityState === "visible") model.send({ kind: "act", name: "look" });
-  };
-  let hidden = false;
-  const watcher = new IntersectionObserver(([seen]) => {
-    if (seen.isIntersecting && hidden) look();
-    hidden = !seen.isIntersecting;
-  });
-  watcher.observe(root);
-  document.addEventListener("visibilitychange", look);
-  return () => { watcher.disconnect(); document.removeEventListener("visibilitychange", look); };
-}
-
 function render({ model, el }) {
   const { root, off } = readerRoot(model, el, "ck-start");
   const words = model.get("words");
@@ -138,7 +123,8 @@ function render({ model, el }) {
         notices.hidden = !model.get("notices").length;
       },
     }),
-    watchReturn(model, root),
+    // answers given meanwhile, in another tab or in a lesson that hid this page
+    watchReturn(root, () => model.send({ kind: "act", name: "look" })),
     off,
   ];
   return () => stops.forEach((stop) => stop());
