@@ -5,7 +5,7 @@ from pathlib import Path
 from types import MappingProxyType
 
 from crackkit.drawing.frames import View
-from crackkit.drawing.standalone import image
+from crackkit.drawing.on_page import on_page
 from crackkit.sandbox import markup
 from crackkit.sandbox.answers import answers, verdict_words
 from crackkit.sandbox.care import ON_SITE, caution_lines
@@ -128,7 +128,7 @@ class Answered:
         return "".join(
             (
                 markup.element("h3", markup.escape(verdict_words(self.outcome)), "margin:0.2em 0"),
-                image(self.picture()),
+                on_page(self.picture(), self.picture("narrow")),
                 markup.answers(self.answers),
                 markup.points(self.cautions),
                 markup.folded(_("On site"), markup.points(ON_SITE)),

@@ -5,6 +5,7 @@ from html import escape
 from pathlib import Path
 
 from crackkit.drawing import sheet
+from crackkit.drawing.on_page import on_page
 from crackkit.drawing.standalone import alt_text, image
 from crackkit.sandbox import markup
 from crackkit.sandbox.answers import verdict_words
@@ -42,18 +43,19 @@ class Report:
 
     def html(self) -> str:
         """Give the whole page as an HTML file."""
+        paper = image(self.answered.picture())
         return (
             f'<!DOCTYPE html>\n<html lang="en"><head><meta charset="utf-8">'
             f"<title>{escape(self.title)}</title><style>{_STYLE}</style></head>"
-            f"<body><h1>{escape(self.title)}</h1>{self._body()}</body></html>\n"
+            f"<body><h1>{escape(self.title)}</h1>{self._body(paper)}</body></html>\n"
         )
 
-    def _body(self) -> str:
+    def _body(self, picture: str) -> str:
         case = self.answered
         return "".join(
             (
                 markup.element("h2", escape(verdict_words(case.outcome))),
-                image(case.picture()),
+                picture,
                 markup.answers(case.answers),
                 markup.heading(_("Cautions")),
                 markup.points((*case.cautions, *ON_SITE)),
@@ -114,7 +116,8 @@ class Report:
 
     def _repr_mimebundle_(self, include=None, exclude=None) -> dict:
         heading = markup.element("h2", escape(self.title))
-        return {"text/html": heading + self._body(), "text/plain": repr(self)}
+        picture = on_page(self.answered.picture(), self.answered.picture("narrow"))
+        return {"text/html": heading + self._body(picture), "text/plain": repr(self)}
 
     def __repr__(self) -> str:
         return f"{self.title}\n{self.answered!r}"

@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass, fields
 
+from crackkit.drawing.on_page import on_page
 from crackkit.drawing.shapes import Picture
-from crackkit.drawing.standalone import alt_text, image
+from crackkit.drawing.standalone import alt_text
 
 
 @dataclass(frozen=True, repr=False)
@@ -14,7 +15,7 @@ class ShownPicture(Picture):
         return alt_text(self)
 
     def _repr_mimebundle_(self, include=None, exclude=None) -> dict:
-        return {"text/html": image(self), "text/plain": alt_text(self)}
+        return {"text/html": on_page(self), "text/plain": alt_text(self)}
 
 
 def still(picture: Picture) -> ShownPicture:

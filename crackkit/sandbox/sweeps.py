@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from crackkit.drawing.standalone import image
+from crackkit.drawing.on_page import on_page
 from crackkit.drawing.sweep_chart import Course, sweep_chart
 from crackkit.sandbox import markup
 from crackkit.sandbox.answers import judged_width, verdict_words
@@ -46,7 +46,7 @@ class Sweep:
     def html(self) -> str:
         """Give chart, table and cautions as HTML."""
         table = markup.table(self.head, self.rows)
-        return image(self.picture()) + table + markup.points(self.cautions)
+        return on_page(self.picture()) + table + markup.points(self.cautions)
 
     def __repr__(self) -> str:
         lines = [" | ".join(cells) for cells in (self.head, *self.rows)]
