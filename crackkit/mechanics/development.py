@@ -74,7 +74,7 @@ def development_length_aci(
     float
         Development length ld [mm], at least 12 in.
     """
-    bond = lightweight * _bond_root_aci(concrete_strength)
+    bond = lightweight * bond_root_aci(concrete_strength)
     psi = min(top_cast * coating, 1.7) * size_factor_aci(diameter)
     psi *= grade_factor_aci(yield_strength)
     ld = 3 / 40 * (yield_strength / bond) * psi / min(confinement, 2.5) * diameter
@@ -117,7 +117,7 @@ def development_length_aci_simple(
     """
     divisor = 25 if diameter <= _NUMBER_SIX else 20
     psi = min(top_cast * coating, 1.7) * grade_factor_aci(yield_strength)
-    bond = lightweight * _bond_root_aci(concrete_strength)
+    bond = lightweight * bond_root_aci(concrete_strength)
     ld = spacing_factor * yield_strength * psi / (divisor * bond) * diameter
     return max(ld, 12 * INCH)
 
@@ -184,6 +184,22 @@ def grade_factor_aci(yield_strength):
     return 1.15 if yield_strength <= 552 else 1.3
 
 
+def bond_root_aci(concrete_strength):
+    """What bond grows with: the square root of f'c, counted up to 100 psi.
+
+    Parameters
+    ----------
+    concrete_strength : float
+        Cylinder strength f'c [MPa].
+
+    Returns
+    -------
+    float
+        sqrt(f'c) as a stress [MPa] (ACI 318-19, 25.4.1.4).
+    """
+    return min(math.sqrt(concrete_strength / PSI), 100) * PSI
+
+
 def development_length_en(
     diameter, yield_stress, concrete_strength, good_bond=1.0, shape=1.0, partial_factor=1.5
 ):
@@ -238,34 +254,34 @@ def bond_strength_en(diameter, concrete_strength, good_bond=1.0, partial_factor=
     return 2.25 * good_bond * eta2 * fctd
 
 
-def developed_share(x, start, end, length):
-    """Share of its strength that a straight bar can develop at each station.
+def developed_share(x, start, end, start_length, end_length=None):
+    """Share of its strength that a bar can develop at each station.
 
     Parameters
     ----------
     x : array_like
         Stations along the member [mm].
     start : float
-        Left end of the bar [mm]; -inf for an end that is hooked or runs on.
+        Left end of the bar, a hook measured to the outside of its bend [mm]; -inf where the bar
+        runs on.
     end : float
-        Right end of the bar [mm]; inf for an end that is hooked or runs on.
-    length : float
-        Development length [mm], above 0.
+        Right end of the bar [mm]; inf where the bar runs on.
+    start_length : float
+        Development length from the left end [mm], above 0.
+    end_length : float or None
+        Development length from the right end [mm], above 0; None where both ends are alike.
 
     Returns
     -------
     numpy.ndarray
-        Share [-], 0 outside the bar, growing evenly from each end to 1; the linear growth is
-        the one assumed in ACI 318-19, 25.4.10 (less stress needs less length in proportion).
+        Share [-], 0 outside the bar, growing evenly from each end to 1: less stress needs less
+        length in proportion (ACI 318-19, 25.4.10; EN 1992-1-1:2004, (8.3)). Of a hook ACI says
+        nothing of the kind; the growth is ours there.
     """
     x = np.asarray(x, dtype=float)
-    return np.clip(np.minimum(x - start, end - x) / length, 0.0, 1.0)
+    from_end = (end - x) / (start_length if end_length is None else end_length)
+    return np.clip(np.minimum((x - start) / start_length, from_end), 0.0, 1.0)
 
 
 # A #6 bar, the largest that counts as small; the hair allows for rounding of the inch.
 _NUMBER_SIX = 0.75 * INCH + 1e-6
-
-
-def _bond_root_aci(strength):
-    """The square root of f'c [psi], at most 100 (25.4.1.4), as a stress [MPa]."""
-    return min(math.sqrt(strength / PSI), 100) * PSI

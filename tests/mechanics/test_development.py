@@ -137,5 +137,33 @@ def test_a_bar_too_short_never_develops_fully():
     assert dev.developed_share(np.linspace(0, 600, 61), 0, 600, 500).max() == pytest.approx(0.6)
 
 
-def test_a_hooked_end_is_strong_at_once():
+def test_an_end_that_runs_on_is_strong_at_once():
     assert dev.developed_share([0.0, 10.0], -np.inf, np.inf, 500) == pytest.approx([1, 1])
+
+
+@given(st.floats(50, 2000), st.floats(50, 2000), st.floats(100, 6000))
+def test_each_end_has_its_own_length(left, right, reach):
+    x = np.linspace(-200, reach + 200, 301)
+    share = dev.developed_share(x, 0, reach, left, right)
+    runs_on_right = dev.developed_share(x, 0, np.inf, left)
+    runs_on_left = dev.developed_share(x, -np.inf, reach, right)
+    assert share == pytest.approx(np.minimum(runs_on_right, runs_on_left))
+    mirrored = dev.developed_share(reach - x, 0, reach, right, left)
+    assert mirrored == pytest.approx(share, abs=1e-9)
+
+
+@given(st.floats(50, 2000))
+def test_one_length_is_that_of_both_ends(length):
+    x = np.linspace(-200, 4200, 301)
+    both = dev.developed_share(x, 0, 4000, length, length)
+    assert dev.developed_share(x, 0, 4000, length).tolist() == both.tolist()
+
+
+def test_a_shorter_hooked_end_grows_faster():
+    share = dev.developed_share([-1, 0, 150, 300, 3700, 3850, 4001], 0, 4000, 300, 600)
+    assert share == pytest.approx([0, 0, 0.5, 1, 0.5, 0.25, 0])
+
+
+def test_bond_grows_with_the_root_of_the_strength_up_to_a_hundred_psi():
+    assert dev.bond_root_aci(4900 * PSI) == pytest.approx(70 * PSI)
+    assert dev.bond_root_aci(12_000 * PSI) == pytest.approx(100 * PSI)
