@@ -17,7 +17,7 @@ def crack_paths(
     starts,
     face,
     tips,
-    depth: float,
+    depth,
     x,
     moment,
     shear,
@@ -36,15 +36,17 @@ def crack_paths(
     tips : array_like
         Depth below the top face at which the cracks end, the neutral axis of the cracked section
         [mm]; one for all or one each.
-    depth : float
-        Depth of the beam [mm].
+    depth : float or array_like
+        Depth of the beam where each crack opens [mm]; one for all or one each, for a beam whose
+        depth changes slowly along it. Lines start upright, whatever the slope of the face.
     x : array_like
         Stations that describe moment and shear, never decreasing [mm]; two stations at one place
         hold a jump of the shear, as `BeamState.diagrams` gives them.
     moment : array_like
         Bending moment at the stations, sagging positive [N mm].
     shear : array_like
-        Shear force at the stations [N].
+        Shear force at the stations [N]. Where the depth h grows along the beam by the slope h',
+        give V - M h'/h: the inclined face carries the rest.
     intensity : array_like, optional
         Line load on the top face at the stations, downward positive [N/mm]; it makes cracks a
         little steeper. None taken when left out.
@@ -76,9 +78,10 @@ def crack_paths(
     starts = np.atleast_1d(np.asarray(starts, dtype=float))
     sign = _signs(face, starts.size)
     tips = np.broadcast_to(np.asarray(tips, dtype=float), starts.shape)
+    depth = np.broadcast_to(np.asarray(depth, dtype=float), starts.shape)
     if not ((tips >= 0.0) & (tips <= depth)).all():
         raise ValueError(_("A crack must end inside the beam."))
-    origin = np.where(sign > 0.0, float(depth), 0.0)
+    origin = np.where(sign > 0.0, depth, 0.0)
     reach = np.abs(tips - origin)
     diagrams = _Diagrams(np.asarray(x, dtype=float), moment, shear, intensity)
     side = diagrams.lean_side(starts, 0.02 * depth)
@@ -90,7 +93,7 @@ def crack_paths(
         return np.minimum(_lean(diagrams, side, shares, place), np.tan(largest_lean))
 
     points = np.empty((steps + 1, starts.size, 2))
-    points[..., 0] = _places(starts, drift, lean, 1e-4 * depth)
+    points[..., 0] = _places(starts, drift, lean, 1e-4 * depth.min(initial=np.inf))
     points[..., 1] = origin + travelled * (tips - origin)
     return points.transpose(1, 0, 2)
 

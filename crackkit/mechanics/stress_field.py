@@ -16,7 +16,7 @@ class StressField:
     x : ndarray
         Stations along the beam [mm].
     z : ndarray
-        Depths below the top face [mm].
+        Depths below the top face [mm]: one for each row, or one for each point of a tapered beam.
     sigma_x : ndarray
         Stress along the beam, tension positive [MPa].
     sigma_z : ndarray
@@ -143,7 +143,7 @@ def principal_angle_at(field: StressField, x, z) -> np.ndarray:
     Parameters
     ----------
     field : StressField
-        The grid of stresses.
+        The grid of stresses, with one depth for each row.
     x : array_like
         Places along the beam, inside the grid [mm].
     z : array_like

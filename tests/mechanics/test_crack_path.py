@@ -159,3 +159,32 @@ def test_senseless_cracks_are_refused():
         crack_paths(STARTS, "side", 100.0, DEPTH, X, M, V)
     with pytest.raises(ValueError, match="inside the beam"):
         crack_paths(STARTS, "bottom", DEPTH + 1.0, DEPTH, X, M, V)
+
+
+def test_a_beam_of_one_depth_may_be_given_crack_by_crack():
+    M, V = uniform(X)
+    each = crack_paths(STARTS, "bottom", 150.0, np.full(STARTS.size, DEPTH), X, M, V)
+    assert each.tolist() == bottom_paths().tolist()
+
+
+@pytest.mark.parametrize("face", ["bottom", "top"])
+def test_each_crack_of_a_tapered_beam_runs_as_in_a_beam_of_its_own_depth(face):
+    M, V = uniform(X)
+    sign = 1.0 if face == "bottom" else -1.0
+    depth = np.linspace(320.0, 560.0, STARTS.size)
+    together = crack_paths(STARTS, face, 0.3 * depth, depth, X, sign * M, sign * V)
+    for number, h in enumerate(depth.tolist()):
+        alone = crack_paths(STARTS[number], face, 0.3 * h, h, X, sign * M, sign * V)
+        assert together[number] == pytest.approx(alone[0], abs=1e-3 * h)
+
+
+def test_a_tip_below_the_soffit_of_its_own_place_is_refused():
+    M, V = uniform(X)
+    depth = np.linspace(200.0, 500.0, STARTS.size)
+    with pytest.raises(ValueError, match="inside the beam"):
+        crack_paths(STARTS, "bottom", 250.0, depth, X, M, V)
+
+
+def test_no_cracks_give_no_lines():
+    M, V = uniform(X)
+    assert crack_paths([], "bottom", 150.0, DEPTH, X, M, V).shape == (0, 13, 2)
