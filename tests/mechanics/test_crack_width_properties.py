@@ -111,6 +111,102 @@ def test_an_array_of_sections_gives_what_each_section_gives(zone):
         assert together == pytest.approx(apart, rel=1e-12, abs=1e-15), rule
 
 
+PLACES = 5
+BY_CRACK = (
+    "steel_stress",
+    "diameter",
+    "clear_cover",
+    "spacing",
+    "steel_area",
+    "width",
+    "depth",
+    "effective_depth",
+    "neutral_axis",
+    "number",
+    "tensile_strength",
+    "modular_ratio",
+)
+
+
+@st.composite
+def rows_of_zones(draw):
+    """Zones that differ in every number, as along a member whose depth and bars change."""
+    kind = {
+        "duration": draw(st.sampled_from(["short", "lasting"])),
+        "action": draw(st.sampled_from(["bending", "tension"])),
+        "bond": draw(st.sampled_from(["good", "poor"])),
+    }
+    row = [replace(draw(zones()), **kind) for _ in range(PLACES)]
+    return [
+        replace(
+            zone,
+            width=draw(st.floats(300, 1200)),
+            tensile_strength=draw(st.floats(1.5, 5.0)),
+            modular_ratio=draw(st.floats(5.0, 15.0)),
+        )
+        for zone in row
+    ]
+
+
+def the_row_as_one(row):
+    return replace(row[0], **{name: np.array([getattr(z, name) for z in row]) for name in BY_CRACK})
+
+
+def same(together, apart, rule):
+    for name in ("width", "spacing", "strain"):
+        each = [getattr(answer, name) for answer in apart]
+        if each[0] is None:
+            assert getattr(together, name) is None, rule
+        else:
+            found = np.broadcast_to(getattr(together, name), PLACES)
+            assert found == pytest.approx(each, rel=1e-12, abs=1e-15), (rule, name)
+
+
+@given(row=rows_of_zones())
+def test_a_row_of_zones_gives_what_each_zone_gives(row):
+    for rule in RULES:
+        same(rule(the_row_as_one(row)), [rule(zone) for zone in row], rule)
+
+
+@given(row=rows_of_zones())
+def test_the_working_of_a_row_is_the_working_of_each(row):
+    for rule in RULES:
+        values, apart = rule(the_row_as_one(row)).values, [rule(zone).values for zone in row]
+        for symbol, value in values.items():
+            each = [working[symbol] for working in apart]
+            found = np.broadcast_to(value, PLACES)
+            assert found == pytest.approx(each, rel=1e-12, abs=1e-15), (rule, symbol)
+
+
+@pytest.mark.parametrize(
+    "name", ["clear_cover", "steel_area", "depth", "effective_depth", "neutral_axis", "spacing"]
+)
+@given(zone=zones())
+def test_one_measure_may_change_from_crack_to_crack(name, zone):
+    least, most = {"depth": (1.0, 1.5), "effective_depth": (0.8, 1.0)}.get(name, (0.9, 1.1))
+    values = getattr(zone, name) * np.linspace(least, most, PLACES)
+    for rule in RULES:
+        apart = [rule(replace(zone, **{name: float(value)})) for value in values]
+        same(rule(replace(zone, **{name: values})), apart, rule)
+
+
+@given(row=rows_of_zones())
+def test_the_band_of_a_row_is_the_band_of_each(row):
+    together = band(all_widths(the_row_as_one(row)))
+    apart = np.transpose([band(all_widths(zone)) for zone in row])
+    for ours, each in zip(together, apart, strict=True):
+        assert ours == pytest.approx(each, rel=1e-12, abs=1e-15)
+
+
+@given(row=rows_of_zones())
+def test_one_bar_in_the_squeezed_part_spoils_a_row(row):
+    lost = [replace(zone, action="bending") for zone in row]
+    deep = np.array([zone.neutral_axis for zone in lost])
+    deep[3] = lost[3].effective_depth
+    with pytest.raises(ValueError, match="squeezed"):
+        replace(the_row_as_one(lost), neutral_axis=deep)
+
+
 @given(zone=zones(), factor=st.floats(0.2, 5.0))
 def test_a_model_at_another_scale_has_cracks_at_that_scale(zone, factor):
     lengths = ("diameter", "clear_cover", "spacing", "width", "depth", "effective_depth")
