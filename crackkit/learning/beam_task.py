@@ -1,6 +1,7 @@
 """The task of the lesson on the simple beam: a roof beam over the wash bay of a bus depot."""
 
-from crackkit.learning.task import BeamTask
+from crackkit.learning import goals
+from crackkit.learning.task import HoldTask
 from crackkit.structures.laid_bars import LaidBars
 from crackkit.structures.simple_beam import PointLoad, SimpleBeam
 from crackkit.units.quantities import FOOT, INCH, KIP
@@ -41,7 +42,7 @@ _IN_FEET = {
 }
 
 
-def wash_bay(system: str = "SI", code: str | None = None) -> BeamTask:
+def wash_bay(system: str = "SI", code: str | None = None) -> HoldTask:
     """Give the task, in round numbers of the reader's own system.
 
     Parameters
@@ -56,7 +57,7 @@ def wash_bay(system: str = "SI", code: str | None = None) -> BeamTask:
     beam = SimpleBeam(
         **round_numbers, yield_strength=YIELD_STRENGTH[code], exposure="moist", code=code
     )
-    return BeamTask(
+    return HoldTask(
         key="wash_bay",
         title=_("The beam over the wash bay"),
         story=_(
@@ -64,7 +65,8 @@ def wash_bay(system: str = "SI", code: str | None = None) -> BeamTask:
             "roof, and in the middle the rail of the brush. Two thick bars lie in it now, and "
             "the cracks are too wide. Choose bars that keep them small."
         ),
-        beam=beam,
+        structure=beam,
         free=FREE,
         most_steel=BUDGET,
+        asks=goals.BEAM,
     )

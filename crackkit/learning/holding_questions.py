@@ -18,7 +18,7 @@ from crackkit.learning.choices import (
     wrong,
 )
 from crackkit.mechanics.bars import bar
-from crackkit.structures.judging import clear_gap, least_gap
+from crackkit.structures.judging import least_gap
 from crackkit.structures.laid_bars import stirrup_diameter
 from crackkit.structures.outcome import UNHELD, YIELDS
 from crackkit.structures.simple_beam import member
@@ -46,7 +46,7 @@ def _ordinary(random, system, bottom, cover=None) -> object:
 
 def _fits(structure) -> None:
     whole = member(structure)
-    clear(all(clear_gap(whole, item) >= least_gap(whole, item) for item in whole.layers))
+    clear(all(whole.clear_gap(item) >= least_gap(whole, item) for item in whole.layers))
 
 
 def more_cover(random, system):

@@ -1,11 +1,11 @@
-"""Make it hold: a live panel with a goal and a budget; the beam is checked when asked for."""
+"""Make it hold: a live panel with a goal and a budget; it is checked when asked for."""
 
 from collections.abc import Callable
 
 import ipywidgets
 import traitlets
 
-from crackkit.learning.task import BeamTask
+from crackkit.learning.task import HoldTask
 from crackkit.panels.exercise import Exercise, ExerciseView
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences, preferences
@@ -28,7 +28,7 @@ class TaskView(ExerciseView):
     checks : list
         After a check: whether it is reached, name, measured, wanted, and what to try.
     stale : bool
-        Whether the beam was changed since it was checked.
+        Whether anything was changed since it was checked.
     """
 
     _esm = front_end("page.js", "exercise.js", "task.js")
@@ -52,7 +52,7 @@ class Task(Exercise):
 
     Parameters
     ----------
-    task : BeamTask or callable
+    task : HoldTask or callable
         The task, or what makes it from the reader's units (``task(system=...)``).
     lesson : str
         Lesson in the record of the learner's work.
@@ -67,16 +67,16 @@ class Task(Exercise):
 
     def __init__(
         self,
-        task: BeamTask | Callable[..., BeamTask],
+        task: HoldTask | Callable[..., HoldTask],
         lesson: str,
         choices: Preferences | None = None,
     ):
         chosen = choices or preferences()
-        self.job = task if isinstance(task, BeamTask) else task(system=chosen.system)
+        self.job = task if isinstance(task, HoldTask) else task(system=chosen.system)
         view = TaskView(title=self.job.title, task=self.job.story, words=_words())
         super().__init__(view, lesson, self.job.key, chosen)
-        self.panel = Panel(self.job.beam, self.job.locked, choices=chosen)
-        self.panel.watch(self._on_beam)
+        self.panel = Panel(self.job.structure, self.job.locked, choices=chosen)
+        self.panel.watch(self._on_change)
         self.checked = None
         self.box = ipywidgets.VBox([self.view, self.panel.view])
         self.listen()
@@ -88,12 +88,12 @@ class Task(Exercise):
 
     @surfaced
     def check(self) -> bool:
-        """Check the beam as it is now, record the attempt, and tell whether it passes."""
-        beam, outcome = self.panel.structure, self.panel.outcome
-        self.checked = (beam, outcome)
-        checks = self.job.assess(beam, outcome, self.system)
+        """Check what stands there now, record the attempt, and tell whether it passes."""
+        structure, outcome = self.panel.structure, self.panel.outcome
+        self.checked = (structure, outcome)
+        checks = self.job.assess(structure, outcome, self.system)
         passed = all(check.ok for check in checks)
-        answer = {i.path: i.value for i in inputs(beam) if i.path in self.job.free}
+        answer = {i.path: i.value for i in inputs(structure) if i.path in self.job.free}
         answer["steel_mass"] = outcome.steel_mass
         score = self.job.score(checks, outcome)
         self.store.record(self.lesson, self.item, answer, passed, score)
@@ -101,7 +101,7 @@ class Task(Exercise):
         return passed
 
     @surfaced
-    def _on_beam(self, _panel) -> None:
+    def _on_change(self, _panel) -> None:
         with self.view.hold_sync():
             self.show()
 
@@ -116,7 +116,7 @@ class Task(Exercise):
 
     def _budget(self) -> dict:
         mass = self.panel.outcome.steel_mass
-        text = _("Bars in your beam: {mass} of {most}").format(
+        text = _("Your bars: {mass} of {most}").format(
             mass=shown(mass, "mass", self.system),
             most=shown(self.job.most_steel, "mass", self.system),
         )
@@ -156,7 +156,7 @@ class Task(Exercise):
 
 def _headline(missing: int) -> str:
     if not missing:
-        return _("It holds. Your beam does all that is wanted.")
+        return _("It holds. Your bars do all that is wanted.")
     if missing == 1:
         return _("Nearly. One thing is missing.")
     return _("Not yet. {n} things are missing.").format(n=missing)
@@ -164,11 +164,11 @@ def _headline(missing: int) -> str:
 
 def _words() -> dict[str, str]:
     return {
-        "check": _("Check my beam"),
+        "check": _("Check my bars"),
         "goals": _("What is wanted"),
         "yes": _("reached"),
         "no": _("not yet"),
         "measured": _("Yours"),
         "wanted": _("wanted"),
-        "stale": _("You have changed the beam since. Check it again."),
+        "stale": _("You have changed something since. Check it again."),
     }

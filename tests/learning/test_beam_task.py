@@ -22,7 +22,9 @@ def task(code="ACI", system="SI"):
 
 def assessed(code="ACI", system="SI", **changes):
     job = task(code, system)
-    beam, _moved = fitted(job.beam, {path.replace("__", "."): v for path, v in changes.items()})
+    beam, _moved = fitted(
+        job.structure, {path.replace("__", "."): v for path, v in changes.items()}
+    )
     outcome = beam.solve()
     return {check.key: check for check in job.assess(beam, outcome, system)}, outcome
 

@@ -1,0 +1,74 @@
+"""What a task can ask for. A task lists the goals it wants; each says itself and checks itself."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from crackkit.learning import holding_checks as holding
+from crackkit.learning import laying_checks as laying
+from crackkit.learning.check import Check
+from crackkit.units import shown
+from crackkit.words import _
+
+
+@dataclass(frozen=True)
+class Goal:
+    """One thing a task asks for.
+
+    Attributes
+    ----------
+    said : callable
+        From (task, system) to the line that a reader sees among the goals.
+    check : callable
+        From (task, structure, outcome, system) to a Check.
+    """
+
+    said: Callable[..., str]
+    check: Callable[..., Check]
+
+
+def _hold(task, _system: str) -> str:
+    return _("The bars hold: {n} times this load before they give way.").format(n=task.reserve)
+
+
+def _width(task, system: str) -> str:
+    return shown(task.structure.solve().verdict.limit.width, "width", system)
+
+
+def _fine(task, system: str) -> str:
+    return _("No crack is wider than {width}.").format(width=_width(task, system))
+
+
+def _fine_always(task, system: str) -> str:
+    text = _("No crack is wider than {width}, wherever the loads that come and go stand.")
+    return text.format(width=_width(task, system))
+
+
+def _steel(task, system: str) -> str:
+    steel = shown(task.most_steel, "mass", system)
+    return _("The bars weigh at most {steel}.").format(steel=steel)
+
+
+def _plain(text: str) -> Callable[..., str]:
+    def said(_task, _system: str) -> str:
+        return text
+
+    return said
+
+
+HOLD = Goal(_hold, holding.hold)
+FINE = Goal(_fine, holding.fine)
+FINE_ALWAYS = Goal(_fine_always, holding.fine_always)
+COVERED = Goal(
+    _plain(_("Bars cross every place that can crack, wherever the loads stand.")), holding.covered
+)
+ANCHORED = Goal(
+    _plain(_("The bars are anchored: they can be pulled to their full strength.")), holding.anchored
+)
+STEEL = Goal(_steel, holding.steel)
+ROOM = Goal(_plain(_("The stones of the concrete pass between the bars.")), laying.room)
+MAT = Goal(_plain(_("The bars of a mat lie no farther apart than the rules allow.")), laying.mat)
+COVER = Goal(_plain(_("The cover is at least what this place asks for.")), laying.cover)
+
+BEAM = (HOLD, FINE, STEEL, ROOM, COVER)
+ARM = (HOLD, FINE, ANCHORED, STEEL, ROOM, MAT, COVER)
+FLOOR = (COVERED, FINE_ALWAYS, STEEL, ROOM, COVER)
