@@ -2,6 +2,7 @@
 
 import numpy as np
 
+from crackkit.structures.on_drawing import WALL
 from crackkit.words import _
 
 SMILE, FROWN, STRAIGHT = "smile", "frown", "straight"
@@ -65,6 +66,8 @@ def _cause(outcome, way: str, start: float, end: float) -> str:
     if way == SMILE:
         return _("Here it bends like a smile:")
     first, last = outer_supports(outcome)
+    if held_by_a_wall(outcome):
+        return _("The wall holds the root fast and the tip hangs down, so it bends like a frown:")
     if start < first - SLACK or end > last + SLACK:
         return _("Past the support the end hangs down, and it bends like a frown:")
     if _hangs_past(outcome, start, end):
@@ -85,13 +88,25 @@ def _hangs_past(outcome, start: float, end: float) -> bool:
 
 def outer_supports(outcome) -> tuple[float, float]:
     """First and last support [mm]; the ends of the member where it names no supports."""
-    places = getattr(outcome.structure, "supports", ())
+    places = [footing.at for footing in outcome.structure.footings]
     if not places:
         return float(outcome.x[0]), float(outcome.x[-1])
     return float(min(places)), float(max(places))
 
 
+def held_by_a_wall(outcome) -> bool:
+    """Tell whether it grows out of a wall."""
+    return any(footing.kind == WALL for footing in outcome.structure.footings)
+
+
+def in_a_wall(outcome, places) -> np.ndarray:
+    """Tell for places [mm] whether they lie inside a wall, where nobody sees a face."""
+    places = np.asarray(places, dtype=float)
+    walls = [footing for footing in outcome.structure.footings if footing.kind == WALL]
+    inside = [(wall.start <= places) & (places <= wall.end) for wall in walls]
+    return np.any(inside, axis=0) if inside else np.zeros(places.shape, dtype=bool)
+
+
 def loads_between(outcome, start: float, end: float) -> bool:
     """Tell whether a point load presses on the top from start to end [mm]."""
-    loads = getattr(outcome.structure, "loads", ())
-    return any(load.force > 0 and start <= load.at <= end for load in loads)
+    return any(load.force > 0 and start <= load.at <= end for load in outcome.structure.hung)

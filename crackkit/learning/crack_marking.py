@@ -3,8 +3,8 @@
 import numpy as np
 
 from crackkit.learning.bending import FACE_NAMES, face_stress, loads_between, why
+from crackkit.learning.places import place_told
 from crackkit.learning.remark import MISSED, RIGHT, WRONG, Marking, Remark, in_order
-from crackkit.units import shown
 from crackkit.words import _
 
 NEAR = 0.10  # share of the length [-] within which a place counts as met
@@ -84,8 +84,8 @@ def _unmarked(marks, stretches) -> list:
 
 def _missed(zone, part, outcome, system: str) -> Remark:
     text = _("Cracks open here too, from {a} to {b}. {reason}").format(
-        a=shown(part[0], "length", system),
-        b=shown(part[1], "length", system),
+        a=place_told(outcome.structure, part[0], system),
+        b=place_told(outcome.structure, part[1], system),
         reason=why(outcome, zone.face, *part),
     )
     return Remark(zone.face, *part, MISSED, text)
@@ -99,7 +99,7 @@ def _first_crack(marks, stretches, outcome, system: str) -> list[Remark]:
     if not inside or np.min(np.abs(np.array(inside) - zone.at)) <= near:
         return []
     text = _("The first crack opens where the stretch is largest, at {place}.")
-    place = shown(zone.at, "length", system)
+    place = place_told(outcome.structure, zone.at, system)
     return [Remark(zone.face, zone.at, zone.at, MISSED, text.format(place=place))]
 
 

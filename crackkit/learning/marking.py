@@ -10,7 +10,14 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.learning.bar_marking import mark_bar
-from crackkit.learning.bending import bend, face_stress, largest_stress, loads_between, why
+from crackkit.learning.bending import (
+    bend,
+    face_stress,
+    in_a_wall,
+    largest_stress,
+    loads_between,
+    why,
+)
 from crackkit.learning.crack_marking import mark_cracks
 from crackkit.learning.remark import (
     ENOUGH,
@@ -81,15 +88,18 @@ def mark_stretch(painted, outcome, cells: int = 24) -> Marking:
 
 def _face(name: str, painted, outcome, cells: int) -> _Face:
     edges = np.linspace(0.0, float(outcome.x[-1]), cells + 1)
-    stress = face_stress(outcome, name, (edges[:-1] + edges[1:]) / 2)
+    middles = (edges[:-1] + edges[1:]) / 2
+    stress = face_stress(outcome, name, middles)
     largest = largest_stress(outcome)
     weight = np.abs(stress) / largest if largest else np.zeros(cells)
     here, elsewhere = _covered(outcome, name, edges), _covered(outcome, _other(name), edges)
     strong = weight >= TINY
-    idle = ~here & ~elsewhere if largest else np.ones(cells, dtype=bool)
+    hidden = in_a_wall(outcome, middles)
+    idle = ~here & ~elsewhere & ~hidden if largest else np.ones(cells, dtype=bool)
     chosen = np.isin(np.arange(cells), list(painted))
     weight = np.where(idle, TINY, weight)
-    return _Face(name, edges, here & strong, ~strong & ~idle, weight, chosen)
+    innocent = (~strong & ~idle) | hidden
+    return _Face(name, edges, here & strong & ~hidden, innocent, weight, chosen)
 
 
 def _other(face: str) -> str:

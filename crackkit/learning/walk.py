@@ -27,10 +27,11 @@ class WalkStep:
 
 
 def change_told(before: Outcome, after: Outcome, system: str) -> str:
-    """Say in numbers what a step changed: widest crack, pull in the bars, movement."""
+    """Say in numbers what a step changed: widest crack, pull, strength to spare, movement."""
     rows = [
         (_("widest crack"), _width(before, system), _width(after, system)),
         (_("pull in the bars"), _pull(before, system), _pull(after, system)),
+        (_("gives way at"), _strength(before), _strength(after)),
         (_("moves at most"), _movement(before, system), _movement(after, system)),
     ]
     told = [f"{name}: {a} → {b}" for name, a, b in rows if a != b]
@@ -48,6 +49,15 @@ def _width(outcome: Outcome, system: str) -> str:
 
 def _pull(outcome: Outcome, system: str) -> str:
     return shown(outcome.worst.steel_stress, "stress", system)
+
+
+def _strength(outcome: Outcome) -> str:
+    worst = outcome.worst
+    if not worst.moment:
+        return _("no load")
+    if not worst.ultimate_moment:
+        return _("not held")
+    return _("{n} times this load").format(n=f"{worst.ultimate_moment / worst.moment:.1f}")
 
 
 def _movement(outcome: Outcome, system: str) -> str:

@@ -10,6 +10,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.learning.bar_marking import PLACES
 from crackkit.learning.marking import FACES, Marking, mark_bar, mark_cracks, mark_stretch
+from crackkit.learning.places import place_named, stretch_told
 from crackkit.learning.remark import MISSED
 from crackkit.panels.exercise import Exercise
 from crackkit.panels.predict_view import (
@@ -23,7 +24,6 @@ from crackkit.panels.predict_view import (
     words,
 )
 from crackkit.panels.preferences import Preferences
-from crackkit.units import shown
 from crackkit.words import _
 
 
@@ -123,7 +123,7 @@ class Predict(Exercise):
         outcome = self.outcome if self.view.called else None
         picture = blank_member(self.structure, page, outcome, self.view.chosen)
         self.view.shown_theme = self.preferences.shown_theme
-        self.view.cell_names = _cell_names(self.structure.length, self.system)
+        self.view.cell_names = _cell_names(self.structure, self.system)
         self.view.strips = {} if self.view.places else asdict(strips(self.structure, page))
         self.view.svg = svg(picture, self.view.shown_theme)
         self.view.alt = description(self.structure, page)
@@ -144,8 +144,7 @@ class Predict(Exercise):
         return f"{FACE_WORDS[face]}, {'; '.join(where)}" if named else ""
 
     def _where(self, remark) -> str:
-        a, b = (shown(x, "length", self.system) for x in (remark.start, remark.end))
-        return a if a == b else _("{a} to {b}").format(a=a, b=b)
+        return stretch_told(self.structure, remark.start, remark.end, self.system)
 
 
 def cell_centres(length: float, cells: int) -> np.ndarray:
@@ -175,10 +174,10 @@ def cell_kinds(marking: Marking, length: float, cells: int) -> dict[str, list[st
     return kinds
 
 
-def _cell_names(length: float, system: str) -> list[str]:
+def _cell_names(structure, system: str) -> list[str]:
     return [
-        _("cell {k}, {place} from the left end").format(k=k + 1, place=shown(x, "length", system))
-        for k, x in enumerate(cell_centres(length, CELLS).tolist())
+        _("cell {k}, {place}").format(k=k + 1, place=place_named(structure, x, system))
+        for k, x in enumerate(cell_centres(structure.length, CELLS).tolist())
     ]
 
 
