@@ -7,6 +7,7 @@ is exact. Two stations at one place hold a jump.
 
 import numpy as np
 
+from crackkit.mechanics.supports import checked_supports
 from crackkit.words import _
 
 
@@ -75,6 +76,66 @@ def cantilever_deflection_from_curvature(x, curvature, fixed_at) -> np.ndarray:
     turn, sag = _free_shape(x, kappa)
     tilt, drop = _shape_at(x, kappa, turn, sag, np.array([float(fixed_at)]))
     return sag - drop - tilt * (x - fixed_at)
+
+
+def deflection_over_supports(x, curvature, supports, hinges=(), kinks=()) -> np.ndarray:
+    """Deflection of a beam on any supports, from a curvature that fits them.
+
+    Parameters
+    ----------
+    x : array_like
+        Stations, never decreasing [mm].
+    curvature : array_like
+        Curvature at the stations, positive where the beam sags [1/mm]; earlier axes are cases.
+    supports : sequence of Support
+        The supports in any order; settlements count.
+    hinges : sequence of float
+        Places where the beam has a kink [mm].
+    kinks : array_like
+        Angle of each kink, positive where it opens at the bottom [rad]; earlier axes are cases.
+
+    Returns
+    -------
+    ndarray
+        Deflection at the stations, downward positive, shaped like the curvature [mm].
+
+    Raises
+    ------
+    ValueError
+        If stations and curvature or hinges and kinks do not fit, the beam is not held, or a
+        support lies outside the stations.
+
+    Notes
+    -----
+    The beam is set down on every support: in each span a straight line is added, and a free end
+    takes that of its span. Where the curvature fits the supports (see
+    `redistribution.redistributed`) the lines are one and the result is exact; where it does not
+    quite, the beam has slight kinks over its supports instead of leaving them. Whether a beam on
+    two supports or more keeps its slope where it is fixed is up to the curvature.
+    """
+    x, kappa = _checked(x, curvature)
+    ordered = checked_supports(float(x[-1]), supports)
+    places = np.array([support.at for support in ordered])
+    turn, sag = _free_shape(x, kappa)
+    turns, sags = _shape_at(x, kappa, turn, sag, places)
+    at, angles = np.asarray(hinges, dtype=float), np.asarray(kinks, dtype=float)
+    if at.ndim != 1 or angles.shape[-1:] != at.shape:
+        raise ValueError(_("Every hinge needs one kink."))
+    bent = sag - angles @ np.maximum(x - at[:, None], 0.0)
+    missing = np.array([support.settlement for support in ordered]) - sags
+    missing = missing + angles @ np.maximum(places - at[:, None], 0.0)
+    if places.size == 1:
+        tilt = angles @ (places > at[:, None]) - turns
+        return bent + missing + tilt * (x - places[0])
+    return bent + missing @ _share_of_supports(x, places)
+
+
+def _share_of_supports(x, places):
+    """How much of a correction at each support counts at each station: straight between them."""
+    i = np.clip(places.searchsorted(x, side="right") - 1, 0, places.size - 2)
+    part = (x - places[i]) / (places[i + 1] - places[i])
+    number = np.arange(places.size)[:, None]
+    return (number == i) * (1.0 - part) + (number == i + 1) * part
 
 
 def _checked(x, curvature):
