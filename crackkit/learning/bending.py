@@ -68,11 +68,20 @@ def _cause(outcome, way: str, start: float, end: float) -> str:
     first, last = outer_supports(outcome)
     if held_by_a_wall(outcome):
         return _("The wall holds the root fast and the tip hangs down, so it bends like a frown:")
+    if _straddles(start, end, first) or _straddles(start, end, last):
+        return _(
+            "The end hangs down past its support, and it bends like a frown there and for a way "
+            "back:"
+        )
     if start < first - SLACK or end > last + SLACK:
         return _("Past the support the end hangs down, and it bends like a frown:")
     if _hangs_past(outcome, start, end):
         return _("Beside this support the hanging end still bends it like a frown:")
     return _("Over the support it bends like a frown:")
+
+
+def _straddles(start: float, end: float, place: float) -> bool:
+    return start < place - SLACK and end > place + SLACK
 
 
 def _hangs_past(outcome, start: float, end: float) -> bool:

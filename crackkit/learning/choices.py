@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from random import Random
 
 from crackkit.mechanics.bars import Bar, bar
+from crackkit.structures.anchored_bars import AnchoredBars
+from crackkit.structures.cantilever import ArmLoad, Cantilever
 from crackkit.structures.laid_bars import LaidBars
 from crackkit.structures.simple_beam import PointLoad, SimpleBeam
 from crackkit.units import inner, shown, slider_range, unit
@@ -11,6 +13,7 @@ from crackkit.words import _
 
 SIZES = {"SI": ("12", "14", "16", "20", "25", "28"), "US": ("#4", "#5", "#6", "#7", "#8", "#9")}
 CODES = {"SI": ("EN", 500.0), "US": ("ACI", 420.0)}  # rules and bars [MPa] a reader meets there
+SLAB_STEEL = {"SI": 500.0, "US": 413.685438}  # MPa; 60 ksi
 WIDE = {"SI": {"width": 300.0}, "US": {"width": 12 * 25.4}}
 TRIES = 500
 
@@ -135,6 +138,36 @@ def beam(system: str, bottom: tuple[int, Bar] | None, cover: float = 40.0, **inp
     )
 
 
+def arm(system: str, bars: tuple[Bar, float] | None, cover: float = 35.0, **inputs) -> Cantilever:
+    """Make a strip of a slab that grows out of a wall, with a top mat (bar, spacing), or none."""
+    steel, spacing = bars or (bar(SIZES[system][0]), 150.0)
+    top = AnchoredBars(
+        size=steel.name,
+        laid=bars is not None,
+        spacing=spacing,
+        cover=cover,
+        behind=0.75 * inputs.get("wall", 300.0),
+        hooked=True,
+    )
+    deep = inputs.get("depth", 200.0)
+    usual = {
+        "top": top,
+        "bottom": AnchoredBars(size="8", laid=False, cover=cover, behind=100.0, face="bottom"),
+        "yield_strength": SLAB_STEEL[system],
+        "code": CODES[system][0],
+        "uniform_load": 0.0,
+        "width": 304.8 if system == "US" else 1000.0,
+        "depth": deep,
+        "tip_depth": deep,
+    }
+    return Cantilever(**(usual | inputs))
+
+
+def weight_at(force: float, from_root: float) -> tuple[ArmLoad, ...]:
+    """Make one load [N] on an arm, at a distance from its root [mm]."""
+    return (ArmLoad(force, from_root),)
+
+
 def load_at(force: float, at: float) -> tuple[PointLoad, ...]:
     """Make one point load [N] at a place [mm]."""
     return (PointLoad(force, at),)
@@ -166,6 +199,13 @@ def apart(values, least: float = 1.08) -> None:
     """
     ordered = sorted(values)
     clear(all(b >= least * a > 0 for a, b in zip(ordered, ordered[1:], strict=False)))
+
+
+def mat_text(steel: Bar, spacing: float, system: str) -> str:
+    """Write a mat of bars as the trade does: #4 every 6 in, or 12 mm every 150 mm."""
+    name = steel.name if steel.name.startswith("#") else f"{steel.name} mm"
+    text = _("{bar} every {spacing}")
+    return text.format(bar=name, spacing=shown(spacing, "size", system))
 
 
 def size_text(structure: SimpleBeam, system: str) -> str:

@@ -2,12 +2,13 @@
 
 import numpy as np
 
-from crackkit.learning.bending import FACE_NAMES, face_stress, loads_between, why
+from crackkit.learning.bending import FACE_NAMES, SMILE, bend, face_stress, loads_between, why
 from crackkit.learning.places import place_told
 from crackkit.learning.remark import MISSED, RIGHT, WRONG, Marking, Remark, in_order
 from crackkit.words import _
 
 NEAR = 0.10  # share of the length [-] within which a place counts as met
+IDLE = 0.03  # squeeze, as a multiple of the strength [-], that counts as none
 REACH = 0.03  # share of the length [-] round a mark that a load over it counts as touching
 
 
@@ -68,8 +69,11 @@ def _why_not(face: str, at: float, outcome) -> str:
     if pull > 0:
         text = _("It is stretched here, but only to {share} % of what the concrete can bear.")
         return text.format(share=max(1, round(100 * min(pull, 0.99))))
-    reason = why(outcome, face, max(at - reach, 0.0), min(at + reach, float(outcome.x[-1])))
-    if face == "top" and loads_between(outcome, at - reach, at + reach):
+    if pull > -IDLE:
+        return _("Hardly anything bends it here: next to nothing pulls or pushes the concrete.")
+    around = max(at - reach, 0.0), min(at + reach, float(outcome.x[-1]))
+    reason = why(outcome, face, *around)
+    if face == "top" and loads_between(outcome, *around) and bend(outcome, *around) == SMILE:
         return _("The load presses here, but the crack opens on the far side.") + f" {reason}"
     return reason
 

@@ -3,22 +3,27 @@
 from crackkit.units import shown
 from crackkit.words import _
 
+AT = 2.0  # mm from the root that count as at it
+
 
 def place_told(structure, at: float, system: str) -> str:
     """Give a place [mm from the left end] as the distance from where the reader counts.
 
-    Only an arm is counted from a place inside it, its root; behind that the distance says so
-    instead of being negative.
+    Only an arm is counted from a place inside it, its root: there the words say on which side.
     """
     off = at - structure.origin
+    if structure.origin and abs(off) < AT:
+        return _("the root")
     text = shown(abs(off), "length", system)
-    return _("{distance} behind the root").format(distance=text) if off < -0.5 else text
+    if off < 0 and structure.origin:
+        return _("{distance} behind the root").format(distance=text)
+    return f"{text} {structure.origin_name}" if structure.origin else text
 
 
 def place_named(structure, at: float, system: str) -> str:
     """Give a place [mm from the left end] and where it is counted from."""
     told = place_told(structure, at, system)
-    return told if at < structure.origin - 0.5 else f"{told} {structure.origin_name}"
+    return told if structure.origin else f"{told} {structure.origin_name}"
 
 
 def stretch_told(structure, start: float, end: float, system: str) -> str:

@@ -2,15 +2,17 @@
 
 from random import Random
 
+from crackkit.learning import anchoring_questions as anchoring
+from crackkit.learning import arm_questions as arms
 from crackkit.learning import bending_questions as bending
 from crackkit.learning import cracking_questions as cracking
 from crackkit.learning import holding_questions as holding
 from crackkit.learning.choices import TRIES, Choice, Question, Unclear
 from crackkit.words import _
 
-__all__ = ["GENERATORS", "Choice", "Question", "question"]
+__all__ = ["GENERATORS", "OF_LESSON", "Choice", "Question", "question"]
 
-GENERATORS = {
+_BEAM = {
     "first_crack": bending.first_crack,
     "over_the_support": bending.over_the_support,
     "twice_as_deep": bending.twice_as_deep,
@@ -23,6 +25,17 @@ GENERATORS = {
     "one_more_bar": holding.one_more_bar,
     "where_the_bars_lie": holding.where_the_bars_lie,
 }
+_ARM = {
+    "where_an_arm_cracks": arms.where_an_arm_cracks,
+    "moment_of_an_arm": arms.moment_of_an_arm,
+    "load_moved_in": arms.load_moved_in,
+    "floor_behind": arms.floor_behind,
+    "trodden_down": anchoring.trodden_down,
+    "grip_in_the_wall": anchoring.grip_in_the_wall,
+    "face_of_the_bars": anchoring.face_of_the_bars,
+}
+OF_LESSON = {"02_simple_beam": _BEAM, "03_cantilever": _ARM}
+GENERATORS = {key: ask for asked in OF_LESSON.values() for key, ask in asked.items()}
 
 
 def question(key: str, random: Random, system: str = "SI") -> Question:

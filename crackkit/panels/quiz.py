@@ -8,7 +8,7 @@ import traitlets
 from crackkit.drawing.blank_member import blank_member
 from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
-from crackkit.learning.questions import GENERATORS, Question, question
+from crackkit.learning.questions import GENERATORS, OF_LESSON, Question, question
 from crackkit.panels.exercise import Exercise, ExerciseView
 from crackkit.panels.preferences import Preferences
 from crackkit.panels.view import front_end
@@ -48,7 +48,7 @@ class Quiz(Exercise):
     lesson : str
         Lesson in the record of the learner's work.
     keys : tuple of str, optional
-        Which generators, see `GENERATORS`; all of them if left out.
+        Which generators, see `GENERATORS`; those of the lesson if left out.
     seed : int, optional
         For tests: the same seed asks the same questions.
     choices : Preferences, optional
@@ -67,7 +67,7 @@ class Quiz(Exercise):
         seed: int | None = None,
         choices: Preferences | None = None,
     ):
-        self.keys = tuple(GENERATORS) if keys is None else tuple(keys)
+        self.keys = tuple(OF_LESSON.get(lesson, GENERATORS)) if keys is None else tuple(keys)
         if not self.keys or set(self.keys) - GENERATORS.keys():
             raise ValueError(_("A quiz asks some of: {}.").format(", ".join(GENERATORS)))
         view = QuizView(title=_("Check yourself"), hint=_hint(), words=_words())

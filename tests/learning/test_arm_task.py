@@ -76,8 +76,8 @@ def test_each_single_failure_names_itself():
     assert failing(assessed(**laid("12", 100.0))[0]) == {"steel"}
     assert failing(assessed(**laid("12", 140.0, top__cover=20.0))[0]) == {"cover"}
     assert failing(assessed(**laid("10", 90.0, behind=330.0, hooked=False))[0]) == {"anchored"}
-    assert failing(assessed(**laid("12", 190.0))[0]) == {"hold"}
-    assert failing(assessed("ACI", **laid("16", 210.0, top__cover=38.1))[0]) == {"width"}
+    assert failing(assessed(**laid("12", 172.0))[0]) == {"hold"}
+    assert failing(assessed("ACI", **laid("16", 225.0, top__cover=38.1))[0]) == {"width"}
 
 
 def test_bars_far_apart_are_told_to_lie_closer():

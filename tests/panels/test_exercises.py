@@ -4,7 +4,7 @@ import pytest
 
 from crackkit.learning.beam_task import wash_bay
 from crackkit.learning.progress import progress
-from crackkit.learning.questions import GENERATORS
+from crackkit.learning.questions import OF_LESSON
 from crackkit.learning.simple_beam import canteen_beam, canteen_beam_with_ends
 from crackkit.panels.predict import Predict
 from crackkit.panels.preferences import Preferences
@@ -182,11 +182,11 @@ def test_only_the_first_answer_to_a_question_counts():
 
 def test_every_question_comes_once_before_any_comes_again():
     exercise, keys = quiz(), []
-    for _question in GENERATORS:
+    for _question in OF_LESSON[LESSON]:
         keys.append(exercise.question.key)
         say(exercise, "answer", choice=number_of(exercise, right=True))
         say(exercise, "another")
-    assert sorted(keys) == sorted(GENERATORS)
+    assert sorted(keys) == sorted(OF_LESSON[LESSON])
     assert exercise.view.tally.startswith(f"{len(keys)} of {len(keys)}")
 
 
