@@ -9,8 +9,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from crackkit.mechanics.beam import solve
-from crackkit.mechanics.load_cases import moments_for_cases
-from crackkit.mechanics.moving_load import moments_for_positions
+from crackkit.mechanics.load_cases import moments_for_cases_and_positions
 
 _ROUNDING = 1e-12
 
@@ -102,11 +101,13 @@ def moment_envelope(
     a = np.atleast_1d(np.asarray(positions, dtype=float))
     F = np.asarray(forces, dtype=float).reshape(-1, 1)
     level = [replace(support, settlement=0.0) for support in supports]
-    start = solve(length, supports, always, stiffness).moment(x, side)
-    M = moments_for_cases(length, level, live, x, stiffness, side)
-    unit = np.zeros((1, x.size))
-    if F.size and a.size:
-        unit = moments_for_positions(length, level, 1.0, a, x, stiffness, side)
+    cases = [list(always), *live]
+    of_cases, unit = moments_for_cases_and_positions(length, level, cases, a, x, stiffness, side)
+    start, M = of_cases[0], of_cases[1:]
+    if any(support.settlement for support in supports):
+        start = start + solve(length, supports, [], stiffness).moment(x, side)
+    if not (F.size and a.size):
+        unit = np.zeros((1, x.size))
     high, low = unit.argmax(axis=0), unit.argmin(axis=0)
     reach = np.abs(unit).max(initial=0.0)
     where = a if a.size else np.array([np.nan])

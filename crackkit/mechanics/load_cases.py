@@ -44,22 +44,56 @@ def moments_for_cases(
     ValueError
         If the beam is not held, or a load or a place lies outside it.
     """
-    x = np.atleast_1d(np.asarray(x, dtype=float))
+    return moments_for_cases_and_positions(length, supports, cases, (), x, stiffness, side)[0]
+
+
+def moments_for_cases_and_positions(
+    length: float, supports, cases, positions, x, stiffness=1.0, side: str = "right"
+) -> tuple[np.ndarray, np.ndarray]:
+    """Bending moments of every load case and of a unit force at every position, in one solve.
+
+    Parameters
+    ----------
+    length : float
+        Length of the beam, free ends included [mm].
+    supports : sequence of Support
+        The supports in any order.
+    cases : sequence
+        One for each case: a PointLoad, a LineLoad, or a sequence of them.
+    positions : array_like
+        Where the unit force stands, from the left end of the beam [mm].
+    x : array_like
+        Where the moments are wanted [mm].
+    stiffness : float or array_like
+        EI as in `beam.solve` [N mm2].
+    side : str
+        "right" or "left": which value counts at an inner fixed support, where it jumps.
+
+    Returns
+    -------
+    of_cases : ndarray
+        Moments, sagging positive, shape (cases, x) [N mm].
+    of_positions : ndarray
+        Moments per force, shape (positions, x) [mm].
+
+    Raises
+    ------
+    ValueError
+        If the beam is not held, or a load, a position or a place lies outside it.
+    """
+    x, a = (np.atleast_1d(np.asarray(each, dtype=float)) for each in (x, positions))
     cuts = sorted({support.at for support in supports})
-    forces, parts = _forces_and_parts(length, cases, cuts)
-    M = np.zeros((len(cases), x.size))
-    if forces.size:
-        number, force, at = forces.T
-        unit = moments_for_positions(length, supports, 1.0, at, x, stiffness, side)
-        M += ((np.arange(len(cases))[:, None] == number) * force) @ unit
-    if parts.size:
-        # Summed over the parts of each case; most cases have one.
-        np.add.at(M, parts[:, 0].astype(int), _smoothing(parts[:, 1:], x))
-    return M
+    (number, force, at), parts = _forces_and_parts(length, cases, cuts)
+    everywhere = np.concatenate([a, at])
+    unit = moments_for_positions(length, supports, 1.0, everywhere, x, stiffness, side)
+    M = ((np.arange(len(cases))[:, None] == number) * force) @ unit[a.size :]
+    owner = np.arange(len(cases))[:, None] == parts[:, 0]
+    M += owner.astype(float) @ _smoothing(parts[:, 1:], x)
+    return M, unit[: a.size]
 
 
 def _forces_and_parts(length, cases, cuts):
-    """Rows (case, force, place), and rows (case, start, end, intensity, its slope)."""
+    """Cases, forces and places; and rows (case, start, end, intensity, its slope)."""
     forces, parts = [np.zeros((0, 3))], [np.zeros((0, 5))]
     for number, case in enumerate(cases):
         loads = case if isinstance(case, (list, tuple)) else (case,)
@@ -72,7 +106,7 @@ def _forces_and_parts(length, cases, cuts):
     pushes = (end - start) * _SHARES * (q + k * within)
     rows = np.broadcast_arrays(number, pushes, start + within)
     forces.append(np.stack([row.ravel() for row in rows], axis=1))
-    return np.concatenate(forces), parts
+    return np.concatenate(forces).T, parts
 
 
 def _cut(line, cuts):

@@ -6,7 +6,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from crackkit.mechanics.beam import LineLoad, PointLoad, Support, solve
-from crackkit.mechanics.load_cases import moments_for_cases
+from crackkit.mechanics.load_cases import moments_for_cases, moments_for_cases_and_positions
+from crackkit.mechanics.moving_load import moments_for_positions
 
 LENGTH = 20000.0
 SUPPORTS = [Support(1000.0), Support(6000.0, "fixed"), Support(13000.0), Support(18000.0)]
@@ -34,6 +35,14 @@ def test_every_case_is_the_beam_under_its_loads(cases, side):
         loads = case if isinstance(case, list) else [case]
         expected = solve(LENGTH, SUPPORTS, loads, stiffness).moment(X, side)
         assert found == pytest.approx(expected, abs=1e-10 * (1e9 + np.abs(expected).max()))
+
+
+def test_positions_of_a_force_come_along_with_the_cases():
+    cases, positions = [LineLoad(2000.0, 9000.0, 5.0, 9.0), PointLoad(3e4, 7000.0)], [500.0, 8000.0]
+    M, unit = moments_for_cases_and_positions(LENGTH, SUPPORTS, cases, positions, X)
+    assert (unit == moments_for_positions(LENGTH, SUPPORTS, 1.0, positions, X)).all()
+    alone = moments_for_cases(LENGTH, SUPPORTS, cases, X)
+    assert pytest.approx(alone, abs=1e-9 * np.abs(alone).max()) == M
 
 
 def test_load_off_the_beam_is_refused():
