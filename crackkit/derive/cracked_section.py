@@ -29,7 +29,7 @@ def cracked_section_two_layers() -> Derivation:
     """Derive the same where another layer of bars, at depth d_o, counts k times its area."""
     alone, both = force_balance(others=Integer(0)), force_balance(others=k * A_o)
     lines = _bending(both, others=k * A_o)
-    first = Eq(x_1, _depth(alone))
+    first = Eq(x_1, neutral_axis(alone))
     lines["balance"] = arranged(alone.subs(x, x_1), "n*A_s*(d - x_1)")
     lines["x_1"] = arranged(first, "(sqrt((n*A_s)**2 + 2*b*n*A_s*d) - n*A_s)/b")
     lines["balance_two"] = arranged(both, "n*A_s*(d - x) + k*A_o*(d_o - x)")
@@ -55,8 +55,8 @@ def force_balance(others) -> Eq:
     return Eq(simplify(push / scale), simplify(pull / scale), evaluate=False)
 
 
-def _depth(balance: Eq):
-    """Solve the balance; of its two roots only one is above zero."""
+def neutral_axis(balance: Eq):
+    """Solve the balance of forces for x; of its two roots only one is above zero."""
     roots = solve(balance, x)  # x is declared positive, but the sign of a root may stay open
     numbers = {b: 300, d: 450, n: 7, A_s: 900, k: 6, A_o: 200, d_o: 50}
     return next(root for root in roots if root.subs(numbers) > 0)
@@ -69,7 +69,7 @@ def _bending(balance: Eq, others) -> dict[str, Eq]:
     stress = Eq(f_s, (n * E_c * kappa * (d - x)).subs(kappa, bent))
     return {
         "epsilon_s": Eq(epsilon_s, kappa * (d - x)),
-        "x": Eq(x, _depth(balance)),
+        "x": Eq(x, neutral_axis(balance)),
         "I_cr": Eq(I_cr, inertia),
         "f_s": arranged(stress, "n*M*(d - x)/I_cr"),
         **crack_width(),

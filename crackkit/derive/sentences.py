@@ -63,6 +63,8 @@ TITLES = {
     "cracked_section_two_layers": _("Why more bars mean finer cracks"),
     "cracking_moment": _("Why it cracks at this moment"),
     "lean": _("Why cracks lean"),
+    "arm_moment": _("Why the root is bent most"),
+    "lever_arm": _("Why the height of the bars counts"),
 }
 
 STEPS: dict[str, tuple[StepWords, ...]] = {
@@ -148,6 +150,62 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
                 "At the neutral axis there is only shear: the crack would lean by half a right "
                 "angle. In between it turns from one to the other."
             ),
+        ),
+    ),
+    "arm_moment": (
+        StepWords(
+            "g",
+            _(
+                "An arm that gets thinner towards its tip weighs less there. At x from the root "
+                "its weight per length is:"
+            ),
+        ),
+        StepWords(
+            "M_q",
+            _(
+                "Each bit of load pulls on a lever as long as its distance x from the root. All "
+                "bits of the spread load and the weight together:"
+            ),
+            "moment",
+        ),
+        StepWords(
+            "M",
+            _(
+                "A load on one place adds its force times its distance (several count together). "
+                "Nothing helps from the far end, for there is no support: the root bears it all."
+            ),
+            "moment",
+        ),
+    ),
+    "lever_arm": (
+        _BALANCE,
+        StepWords("x", _("Only one depth x of the squeezed part makes that true."), "size"),
+        StepWords(
+            "z",
+            _(
+                "The push grows evenly from the neutral axis to the face, so it works at a third "
+                "of x from the face. From there to the bars is the lever arm z."
+            ),
+            "size",
+        ),
+        StepWords(
+            "F",
+            _("Push and pull are equally large, and on the lever arm z they balance the moment."),
+            "force",
+        ),
+        StepWords("f_s", _("The bars share that pull:"), "stress"),
+        StepWords(
+            "M_y",
+            _("So the moment at which the bars start to yield grows with their lever arm:"),
+            "moment",
+        ),
+        StepWords(
+            "delta",
+            _(
+                "Bars that were trodden down by t lie at d instead of d + t. The squeezed part "
+                "shrinks with d, nearly in step, so this share of lever arm and strength is gone:"
+            ),
+            "plain",
         ),
     ),
 }

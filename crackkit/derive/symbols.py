@@ -6,7 +6,8 @@ from crackkit.derive.derivation import Derivation, DerivedStep
 from crackkit.derive.sentences import STEPS, TITLES
 
 _positive = (
-    "b d h n k x x_1 M A_s A_o d_o E_s E_c I_cr f_s f_t w s d_c kappa beta y epsilon_s I M_cr"
+    "b d h n k x x_1 M A_s A_o d_o E_s E_c I_cr f_s f_t w s d_c kappa beta y epsilon_s I M_cr "
+    "q g_0 g_1 L P a_P M_q z t F f_y"
 )
 LETTERS = {one.name: one for one in symbols(_positive, positive=True)}
 LETTERS |= {one.name: one for one in symbols("sigma tau a sigma_a", real=True)}

@@ -8,13 +8,22 @@ from pathlib import Path
 
 from sympy import latex, sstr
 
+from crackkit.derive.arm_moment import arm_moment
 from crackkit.derive.cracked_section import cracked_section, cracked_section_two_layers
 from crackkit.derive.cracking_moment import cracking_moment
 from crackkit.derive.derivation import Derivation, DerivedStep
 from crackkit.derive.lean import lean
+from crackkit.derive.lever_arm import lever_arm
 from crackkit.derive.written import FILE
 
-DERIVATIONS = (cracked_section, cracked_section_two_layers, cracking_moment, lean)
+DERIVATIONS = (
+    cracked_section,
+    cracked_section_two_layers,
+    cracking_moment,
+    lean,
+    arm_moment,
+    lever_arm,
+)
 
 
 def lines(step: DerivedStep) -> list[str]:

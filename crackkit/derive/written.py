@@ -13,7 +13,7 @@ from crackkit.derive.sentences import STEPS, TITLES, StepWords
 
 FILE = "written.json"
 _symbol = re.compile(r"[A-Za-z]\w*")
-_greek = {"kappa": "κ", "beta": "β", "sigma": "σ", "tau": "τ", "pi": "π"}
+_greek = {"kappa": "κ", "beta": "β", "sigma": "σ", "tau": "τ", "pi": "π", "delta": "δ"}
 _greek |= {"epsilon_s": "ε_s", "sigma_a": "σ_a"}
 
 
@@ -42,8 +42,7 @@ def written(key: str) -> WrittenDerivation:
     Parameters
     ----------
     key : str
-        ``"cracked_section"``, ``"cracked_section_two_layers"``, ``"cracking_moment"`` or
-        ``"lean"``.
+        The name of a derivation, such as ``"cracked_section"``: a key of `TITLES`.
 
     Raises
     ------

@@ -1,4 +1,4 @@
-"""Why: a derivation, folded away at first, with the numbers of the beam shown above."""
+"""Why: a derivation, folded away at first, with the numbers of the member shown above."""
 
 import math
 from html import escape
@@ -6,7 +6,7 @@ from html import escape
 import traitlets
 
 from crackkit.derive.written import NumberedStep, with_numbers, written
-from crackkit.panels.beam_numbers import LETTERS, OF, BeamNumbers, beam_numbers
+from crackkit.panels.member_numbers import LETTERS, OF, MemberNumbers, member_numbers
 from crackkit.panels.preferences import Preferences, preferences
 from crackkit.panels.reader_view import ReaderView
 from crackkit.panels.surfaced import surfaced
@@ -69,7 +69,7 @@ class Why:
     above : Panel or Outcome
         Whose numbers are put in; those of a panel follow it.
     derivation : str
-        ``"cracked_section"``, ``"cracking_moment"`` or ``"lean"``.
+        A key of `crackkit.derive.sentences.TITLES`, such as ``"cracked_section"``.
     choices : Preferences, optional
         Units and colours; those shared by the whole kernel if left out.
     """
@@ -88,7 +88,7 @@ class Why:
 
     @property
     def outcome(self) -> Outcome:
-        """The beam whose numbers are put in."""
+        """The member whose numbers are put in."""
         return getattr(self.above, "outcome", self.above)
 
     @surfaced
@@ -97,15 +97,15 @@ class Why:
             self.show()
 
     def show(self) -> None:
-        """Put in the numbers of the beam as it is now."""
-        numbers = beam_numbers(self.outcome, self.key)
+        """Put in the numbers of the member as it is now."""
+        numbers = member_numbers(self.outcome, self.key)
         steps = with_numbers(written(numbers.key), numbers.given)
         with self.view.hold_sync():
             self.view.error, self.view.note = "", numbers.note
             self.view.letters = self._letters(numbers)
             self.view.steps = [self._row(step, numbers) for step in steps]
 
-    def _letters(self, numbers: BeamNumbers) -> list[list[str]]:
+    def _letters(self, numbers: MemberNumbers) -> list[list[str]]:
         rows = []
         for letter in [one for one in LETTERS if one in OF[numbers.key]]:
             quantity, meaning = LETTERS[letter]
@@ -114,7 +114,7 @@ class Why:
             rows.append([letter, meaning, text])
         return rows
 
-    def _row(self, numbered: NumberedStep, numbers: BeamNumbers) -> dict[str, str]:
+    def _row(self, numbered: NumberedStep, numbers: MemberNumbers) -> dict[str, str]:
         step, value = numbered.step, numbered.value
         row = {name: getattr(step, name) for name in ("sentence", "source", "latex", "plain")}
         result = "" if value is None else self._shown(value, step.quantity)
@@ -144,6 +144,6 @@ def _words() -> dict[str, str]:
     return {
         "why": _("Unfold: why?"),
         "letters": _("The letters"),
-        "numbers": _("The letters, and the numbers of the beam above"),
+        "numbers": _("The letters, and the numbers of the panel above"),
         "put_in": _("numbers put in (N, mm, MPa):"),
     }

@@ -10,13 +10,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 from sympy import diff, lambdify, limit, oo, simplify, symbols
 
+from crackkit.derive.arm_moment import arm_moment
 from crackkit.derive.cracked_section import cracked_section, cracked_section_two_layers
 from crackkit.derive.cracking_moment import cracking_moment
 from crackkit.derive.lean import lean
+from crackkit.derive.lever_arm import lever_arm
 from crackkit.derive.sentences import STEPS
 from crackkit.derive.writing import DERIVATIONS, everything
 from crackkit.derive.written import FILE, with_numbers, written
-from crackkit.mechanics import section
+from crackkit.mechanics import beam, section
 from crackkit.mechanics.crack_width import frosch
 from crackkit.mechanics.crack_zone import CrackZone
 from crackkit.mechanics.stress_field import principal_stresses
@@ -136,6 +138,65 @@ def test_the_derived_cracking_moment_is_that_of_mechanics(width, depth, strength
     expected = section.cracking_moment(plain, strength, outline, 1)
     assert number(lines["M_cr"], values) == pytest.approx(expected, rel=1e-9)
     assert number(lines["I"], values) == pytest.approx(outline.inertia, rel=1e-9)
+
+
+arm = {step.key: step.expression for step in arm_moment().steps}
+lever = {step.key: step.expression for step in lever_arm().steps}
+
+
+@given(
+    reach=st.floats(300, 5000),
+    spread=st.floats(0, 60),
+    at_root=st.floats(0.5, 40),
+    share=st.floats(0.3, 1.0),
+    force=st.floats(0, 1e5),
+    place=st.floats(0.0, 1.0),
+)
+def test_the_derived_moment_of_an_arm_is_that_of_the_beam_solver(
+    reach, spread, at_root, share, force, place
+):
+    at_tip = share * at_root
+    loads = [
+        beam.PointLoad(force, place * reach),
+        beam.LineLoad(0.0, reach, spread + at_root, spread + at_tip),
+    ]
+    solved = beam.solve(reach, (beam.Support(0.0, "fixed"),), loads)
+    values = {"q": spread, "g_0": at_root, "g_1": at_tip, "L": reach}
+    values |= {"P": force, "a_P": place * reach}
+    values["M_q"] = number(arm["M_q"], values)
+    expected = -float(solved.moment(np.array([1e-6]))[0])
+    assert number(arm["M"], values) == pytest.approx(expected, rel=1e-6)
+
+
+@given(**sizes, moment=st.floats(1e6, 1e9))
+def test_the_stress_by_the_lever_arm_is_that_by_the_inertia(
+    width, depth, share, percent, ratio, moment
+):
+    outline, d, area = section_of(width, depth, share, percent)
+    state = section.cracked(outline, [d], [area], ratio)
+    values = {"b": width, "d": d, "n": ratio, "A_s": area, "M": moment}
+    for key in ("x", "z", "F", "f_s"):
+        values[key] = number(lever[key], values)
+    assert values["f_s"] == pytest.approx(section.stress_in_steel(state, moment, d), rel=1e-9)
+    values["f_y"] = values["f_s"]
+    assert number(lever["M_y"], values) == pytest.approx(moment, rel=1e-9)
+
+
+@given(**sizes, gone=st.floats(0.05, 0.35))
+def test_trodden_bars_lose_about_the_share_that_is_derived(
+    width, depth, share, percent, ratio, gone
+):
+    _outline, drawn, area = section_of(width, depth, share, percent)
+    values = {"b": width, "n": ratio, "A_s": area, "d": drawn}
+    arms = []
+    for here in (drawn, drawn * (1 - gone)):
+        values["d"] = here
+        values["x"] = number(lever["x"], values)
+        arms.append(number(lever["z"], values))
+    values["t"] = drawn - values["d"]
+    told = number(lever["delta"], values)
+    assert told == pytest.approx(gone, rel=1e-6)
+    assert told == pytest.approx(1 - arms[1] / arms[0], abs=0.035)
 
 
 lean_lines = {step.key: step.expression for step in lean().steps}

@@ -7,9 +7,11 @@ from dataclasses import replace
 import pytest
 
 from crackkit.launch.places import PROJECT
+from crackkit.learning.cantilever import balcony, balcony_on_floor
 from crackkit.learning.simple_beam import canteen_beam, canteen_beam_with_ends
 from crackkit.panels.preferences import Preferences
 from crackkit.panels.why import Why
+from crackkit.structures.cantilever import ArmLoad
 from crackkit.structures.simple_beam import PointLoad
 
 
@@ -119,6 +121,43 @@ def test_numbers_follow_the_panel_and_the_units():
     choices.system = "US"
     assert any("ksi" in step["result"] for step in why.view.steps)
     assert not any(text.endswith("mm") for _letter, _meaning, text in why.view.letters)
+
+
+@pytest.mark.parametrize("system", ["SI", "US"])
+@pytest.mark.parametrize("drop", [0.0, 40.0])
+def test_the_lever_arm_of_a_balcony_gives_the_pull_that_is_shown(system, drop):
+    arm = balcony(system)
+    why = unfolded(replace(arm, top=replace(arm.top, drop=drop)), "lever_arm")
+    assert compared(why) == ["✓ as shown above"] * 2
+    lost = float(why.view.steps[-1]["result"])
+    depth = arm.depth - arm.top.cover - (12.7 if system == "US" else 12.0) / 2
+    assert lost == pytest.approx(drop / depth, abs=1e-4)
+
+
+@pytest.mark.parametrize("system", ["SI", "US"])
+def test_the_moment_at_the_root_of_a_balcony_is_the_one_shown(system):
+    for arm in (balcony(system), replace(balcony(system), tip_depth=150.0)):
+        assert compared(unfolded(arm, "arm_moment")) == ["✓ as shown above"]
+    heavy = replace(balcony(system), loads=(ArmLoad(2e3, 500.0), ArmLoad(6e3, 2000.0)))
+    assert compared(unfolded(heavy, "arm_moment")) == ["✓ as shown above"]
+    assert compared(unfolded(balcony_on_floor(system), "arm_moment")) == ["✓ as shown above"]
+
+
+def test_the_cracked_section_of_a_tapered_balcony_is_the_one_shown():
+    arm = replace(balcony(), tip_depth=150.0)
+    assert compared(unfolded(arm)) == ["✓ as shown above"] * 4
+
+
+def test_a_balcony_that_nothing_holds_gives_no_lever_arm():
+    arm = balcony()
+    why = unfolded(replace(arm, top=replace(arm.top, laid=False)), "lever_arm")
+    assert "No bar crosses" in why.view.note
+
+
+def test_bars_near_the_other_face_are_said_to_be_left_out():
+    arm = balcony()
+    why = unfolded(replace(arm, bottom=replace(arm.bottom, laid=True)), "lever_arm")
+    assert "left out" in why.view.note and why.view.steps[-1]["result"]
 
 
 def test_an_outcome_does_as_well_as_a_panel():

@@ -1,0 +1,203 @@
+"""What an Outcome gives to a derivation: the numbers to put in, and those to compare with."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from crackkit.mechanics.bars import bar
+from crackkit.structures.outcome import Outcome
+from crackkit.words import _
+
+# symbol -> kind of quantity and what it stands for, in the order in which letters are listed
+LETTERS = {
+    "b": ("size", _("width")),
+    "h": ("size", _("depth")),
+    "d": ("size", _("squeezed face to the outermost bars")),
+    "A_s": ("area", _("steel of those bars")),
+    "d_o": ("size", _("squeezed face to the other bars")),
+    "A_o": ("area", _("steel of the other bars")),
+    "k": ("plain", _("how many times they count")),
+    "n": ("plain", _("stiffness of steel over that of concrete")),
+    "M": ("moment", _("bending moment")),
+    "f_t": ("strength", _("stress at which the face cracks")),
+    "E_s": ("stress", _("stiffness (modulus) of steel")),
+    "d_c": ("size", _("stretched face to the middle of the nearest bars")),
+    "s": ("size", _("bars centre to centre")),
+    "σ": ("", _("pull along the beam, from bending")),
+    "τ": ("", _("shear stress")),
+    "f_y": ("stress", _("stress at which steel yields")),
+    "t": ("size", _("how far the bars were trodden down")),
+    "L": ("length", _("reach of the arm")),
+    "q": ("line_load", _("spread load")),
+    "g_0": ("line_load", _("own weight at the root")),
+    "g_1": ("line_load", _("own weight at the tip")),
+    "P": ("force", _("loads on one place, together")),
+    "a_P": ("length", _("their distance from the root")),
+}
+OF = {
+    "cracked_section": ("b", "h", "d", "A_s", "n", "M", "E_s", "d_c", "s"),
+    "cracking_moment": ("b", "h", "f_t"),
+    "lean": ("σ", "τ"),
+    "lever_arm": ("b", "d", "A_s", "n", "M", "f_y", "t"),
+    "arm_moment": ("L", "q", "g_0", "g_1", "P", "a_P"),
+}
+OF["cracked_section_two_layers"] = (*OF["cracked_section"], "A_o", "d_o", "k")
+
+
+@dataclass(frozen=True)
+class MemberNumbers:
+    """Numbers of one member for one derivation.
+
+    Attributes
+    ----------
+    key : str
+        The derivation that fits the bars of this member.
+    given : dict
+        Symbol to number [N, mm, MPa]; empty where the member does not answer.
+    shown : dict
+        Symbol to what the panel shows [N, mm, MPa].
+    note : str
+        Why there are no numbers, or in what the panel goes further; may be empty.
+    """
+
+    key: str
+    given: dict[str, float]
+    shown: dict[str, float]
+    note: str = ""
+
+
+def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
+    """Read the numbers of a member for a derivation, at its worst section.
+
+    Parameters
+    ----------
+    outcome : Outcome
+        Of a straight member with a rectangular section.
+    key : str
+        ``"cracked_section"``, ``"cracking_moment"``, ``"lever_arm"``, ``"arm_moment"`` or
+        ``"lean"``.
+    """
+    readers = {
+        "cracked_section": _cracked,
+        "cracking_moment": _cracking,
+        "lever_arm": _lever,
+        "arm_moment": arm_numbers,
+    }
+    return readers[key](outcome) if key in readers else MemberNumbers(key, {}, {})
+
+
+def _cracking(outcome: Outcome) -> MemberNumbers:
+    section = outcome.worst.section
+    strength = next(step.value for step in outcome.working if step.symbol == "f_t")
+    given = {"b": section.width, "h": section.depth, "f_t": strength}
+    return MemberNumbers("cracking_moment", given, {"M_cr": outcome.worst.cracking_moment})
+
+
+def _cracked(outcome: Outcome) -> MemberNumbers:
+    worst, note = outcome.worst, _why_none(outcome)
+    if note:
+        return MemberNumbers("cracked_section", {}, {}, note)
+    steps = {step.symbol: step.value for step in reversed(_before_widths(outcome))}
+    width = _frosch(outcome)
+    given = _outer(outcome, steps) | {symbol: width[symbol] for symbol in ("E_s", "d_c", "s")}
+    shown = {"x": steps["c_na"], "I_cr": steps["I_cr"], "f_s": worst.steel_stress, "w": width["w"]}
+    return _with_others(outcome, given, shown, width["d"])
+
+
+def _why_none(outcome: Outcome) -> str:
+    if not outcome.worst.cracked:
+        return _("Nothing cracks above: load it more, and its numbers appear here.")
+    if outcome.widest.width is None:
+        return _("No bar crosses the worst crack above: there is no pull to balance the push.")
+    return ""
+
+
+def _lever(outcome: Outcome) -> MemberNumbers:
+    """The lever arm of the outermost bars at the worst section."""
+    note = _why_none(outcome)
+    if note:
+        return MemberNumbers("lever_arm", {}, {}, note)
+    steps = {step.symbol: step.value for step in reversed(_before_widths(outcome))}
+    given = {symbol: value for symbol, value in _outer(outcome, steps).items() if symbol != "h"}
+    given |= {"f_y": outcome.structure.yield_strength, "t": _trodden(outcome)}
+    shown = {"x": steps["c_na"], "f_s": outcome.worst.steel_stress}
+    if _other_layers(outcome, given["d"]):
+        note = _("The bars near the other face are left out here; the panel counts them too.")
+    return MemberNumbers("lever_arm", given, shown, note)
+
+
+def _trodden(outcome: Outcome) -> float:
+    """How far the bars that cross the worst crack were trodden down [mm]."""
+    bars = (getattr(outcome.structure, key, None) for key in outcome.widest.bars)
+    return max((getattr(each, "drop", 0.0) for each in bars), default=0.0)
+
+
+def arm_numbers(outcome: Outcome) -> MemberNumbers:
+    """Loads of an arm, and the moment at its root.
+
+    Parameters
+    ----------
+    outcome : Outcome
+        Of a cantilever.
+    """
+    arm = outcome.structure
+    at_root, at_tip = arm.own_weight
+    force = sum(load.force for load in arm.loads)
+    pulled = sum(load.force * load.from_root for load in arm.loads)
+    given = {"L": arm.overhang, "q": arm.uniform_load, "g_0": at_root, "g_1": at_tip}
+    given |= {"P": force, "a_P": pulled / force if force else 0.0}
+    root = float(np.interp(arm.root, outcome.x, np.abs(outcome.moment)))
+    return MemberNumbers("arm_moment", given, {"M": root})
+
+
+def _outer(outcome: Outcome, steps: dict) -> dict[str, float]:
+    section = outcome.worst.section
+    given = {symbol: steps[symbol] for symbol in ("d", "A_s", "n", "M")}
+    return {"b": section.width, "h": section.depth} | given
+
+
+def _with_others(outcome: Outcome, given: dict, shown: dict, centroid: float) -> MemberNumbers:
+    """Add the layer of bars beside the outermost, if there is one."""
+    others = _other_layers(outcome, given["d"])
+    if not others:
+        return MemberNumbers("cracked_section", given, shown)
+    if len(others) > 1:
+        note = _("There are more than two layers of bars above: this is for one or two.")
+        return MemberNumbers("cracked_section", {}, {}, note)
+    ((depth, area),) = others
+    counts = given["n"] if depth > shown["x"] else given["n"] - 1
+    given = given | {"A_o": area, "d_o": depth, "k": counts}
+    note = ""
+    if abs(centroid - given["d"]) > 1e-6:
+        # both layers lie near the stretched face: the width rule reads their common centroid
+        given = {symbol: value for symbol, value in given.items() if symbol != "s"}
+        note = _("Both layers lie near the stretched face; the panel takes them together for w.")
+    return MemberNumbers("cracked_section_two_layers", given, shown, note)
+
+
+def _other_layers(outcome: Outcome, outermost: float) -> list[tuple[float, float]]:
+    """Depth from the squeezed face [mm] and area [mm2] of the other bars at the worst section."""
+    worst, whole = outcome.worst, outcome.worst.section.depth
+    found = [
+        (_from_squeezed(worst.face, line.depth_at(worst.at), whole), line)
+        for line in outcome.steel
+        if line.number and line.start < worst.at < line.end
+    ]
+    found.remove(min(found, key=lambda pair: abs(pair[0] - outermost)))
+    return [(depth, line.number * bar(line.size).area) for depth, line in found]
+
+
+def _from_squeezed(face: str, depth: float, whole: float) -> float:
+    return depth if face == "bottom" else whole - depth
+
+
+def _before_widths(outcome: Outcome) -> list:
+    """Steps of the working up to the steel stress; the width rules reuse some of the letters."""
+    symbols = [step.symbol for step in outcome.working]
+    return list(outcome.working[: symbols.index("f_s") + 1])
+
+
+def _frosch(outcome: Outcome) -> dict[str, float]:
+    """Values of Frosch's rule, the only one that works out d_star."""
+    topic = next(step.topic for step in outcome.working if step.symbol == "d_star")
+    return {step.symbol: step.value for step in outcome.working if step.topic == topic}
