@@ -12,6 +12,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import standalone
 from crackkit.launch.places import PROJECT
+from crackkit.learning.cantilever import balcony
 from crackkit.learning.simple_beam import canteen_beam
 from crackkit.sandbox.promises import gate_beam
 from crackkit.words import _
@@ -25,6 +26,8 @@ def pictures() -> dict[str, Picture]:
     """Give every stored picture by the name of its file."""
     return {
         "readme": _drawn(gate_beam().structure, "US"),
+        "cantilever": _drawn(balcony("SI"), "SI"),
+        "cantilever_us": _drawn(balcony("US"), "US"),
         "simple_beam": _drawn(canteen_beam("SI"), "SI"),
         "simple_beam_us": _drawn(canteen_beam("US"), "US"),
     }

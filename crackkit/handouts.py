@@ -15,7 +15,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import alt_text
 from crackkit.launch.places import PROJECT
-from crackkit.learning import simple_beam
+from crackkit.learning import cantilever, simple_beam
 from crackkit.units import SYSTEMS
 from crackkit.words import _
 
@@ -59,6 +59,12 @@ WORKSHEETS = (
         f"{simple_beam.LESSON}_with_ends",
         _("The same beam with ends that reach past their supports"),
         simple_beam.canteen_beam_with_ends,
+    ),
+    Worksheet(cantilever.LESSON, _("A strip of the balcony of a rowing club"), cantilever.balcony),
+    Worksheet(
+        f"{cantilever.LESSON}_on_floor",
+        _("The same balcony as the end of a floor"),
+        cantilever.balcony_on_floor,
     ),
 )
 

@@ -51,7 +51,7 @@ COURSE = (
         _("A beam on two supports"),
         _("say where a beam is stretched and cracks, and choose bars that keep the cracks small"),
     ),
-    _lesson("03_cantilever", 30, _("A cantilever"), _("put the bars of a balcony where they work")),
+    _lesson("03_cantilever", 40, _("A cantilever"), _("put the bars of a balcony where they work")),
     _lesson(
         "04_continuous_spans", 40, _("Several spans"), _("see where top bars must cross a support")
     ),

@@ -105,7 +105,9 @@ def test_the_moment_of_a_spread_load_on_an_arm_is_load_times_reach_squared_over_
     for seed in range(40):
         asked = question("moment_of_an_arm", Random(seed))
         load, reach = _numbers(asked.text)
-        assert _numbers(asked.right.text)[0] == pytest.approx(load * reach**2 / 2, rel=0.005, abs=0.051)
+        assert _numbers(asked.right.text)[0] == pytest.approx(
+            load * reach**2 / 2, rel=0.005, abs=0.051
+        )
 
 
 def test_a_load_on_an_arm_bends_it_by_load_times_distance():

@@ -1,0 +1,22 @@
+"""Places are told as their reader counts them."""
+
+from crackkit.learning.cantilever import balcony
+from crackkit.learning.places import place_named, place_told, stretch_told
+from crackkit.structures.simple_beam import SimpleBeam
+
+
+def test_a_beam_is_counted_from_its_left_end():
+    assert place_told(SimpleBeam(), 1500.0, "SI") == "1.50\u202fm"
+    assert place_named(SimpleBeam(), 1500.0, "SI") == "1.50\u202fm from the left end"
+
+
+def test_an_arm_is_counted_from_its_root_both_ways():
+    arm = balcony()
+    assert place_told(arm, arm.root + 500.0, "SI") == "0.50\u202fm from the root"
+    assert place_told(arm, arm.root - 200.0, "SI") == "0.20\u202fm behind the root"
+    assert place_named(arm, arm.root + 0.4, "SI") == "the root"
+
+
+def test_a_stretch_whose_ends_read_the_same_is_a_place():
+    assert stretch_told(SimpleBeam(), 1500.0, 1501.0, "SI") == "1.50\u202fm"
+    assert stretch_told(SimpleBeam(), 1000.0, 1500.0, "SI") == "1.00\u202fm to 1.50\u202fm"
