@@ -1,8 +1,14 @@
 """The picture of a beam: four bands, the section at the worst place, the verdict, the tiles."""
 
+from dataclasses import replace
+
 from crackkit.drawing.frames import PLAIN, View, layout_of
+from crackkit.drawing.gap_words import gaps_sentence
 from crackkit.drawing.movement_band import movement_band
+from crackkit.drawing.places import distance
+from crackkit.drawing.range_band import gap_list, range_band
 from crackkit.drawing.section_view import section_view
+from crackkit.drawing.seen import Seen
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.steel_band import steel_band
 from crackkit.drawing.stretch_band import stretch_band
@@ -18,7 +24,7 @@ def beam_picture(outcome, view: View = PLAIN) -> Picture:
     Parameters
     ----------
     outcome : Outcome
-        What mechanics says of the beam.
+        What mechanics says of a straight member.
     view : View
         Units, layout, and whether handles are wanted.
 
@@ -26,35 +32,49 @@ def beam_picture(outcome, view: View = PLAIN) -> Picture:
     -------
     Picture
     """
-    layout = layout_of(view)
+    outcome = replace(outcome, structure=Seen(outcome.structure))
+    layout = layout_of(view, ranged=outcome.range is not None)
     shapes = (
         *verdict_card(outcome, layout.verdict, view),
         *movement_band(outcome, layout.movement, view),
         *stretch_band(outcome, layout.stretch, view),
+        *_range(outcome, layout, view),
         *steel_band(outcome, layout.steel, view),
         *width_scale(outcome, layout.scale, view),
         *section_view(outcome, layout.section, view),
         *tiles(outcome, layout.tiles, view),
     )
-    title = _("A beam on two supports: {verdict}").format(verdict=verdict_word(outcome))
+    title = _("{structure}: {verdict}").format(
+        structure=outcome.structure.title, verdict=verdict_word(outcome)
+    )
     return Picture(layout.width, layout.height, shapes, title, description(outcome, view))
+
+
+def _range(outcome, layout, view: View) -> list:
+    if outcome.range is None:
+        return []
+    return [*range_band(outcome, layout.range, view), *gap_list(outcome, layout.gaps, view)]
 
 
 def description(outcome, view: View) -> str:
     """Say in words what the picture shows, for readers who cannot see it."""
-    sentences = [_zone_sentence(zone, view) for zone in outcome.tension]
+    sentences = [_zone_sentence(zone, outcome.structure, view) for zone in outcome.tension]
+    if outcome.structure.origin:
+        counted = _("Places are counted {origin}.")
+        sentences.insert(0, counted.format(origin=outcome.structure.origin_name))
     sentences.append(_crack_sentence(outcome, view))
+    sentences.append(gaps_sentence(outcome, view))
     sentences.append(outcome.verdict.why)
-    return " ".join(sentences)
+    return " ".join(sentence for sentence in sentences if sentence)
 
 
-def _zone_sentence(zone, view: View) -> str:
+def _zone_sentence(zone, structure, view: View) -> str:
     face = _("top") if zone.face == "top" else _("bottom")
     return _("The {face} is stretched from {a} to {b}, most at {c}.").format(
         face=face,
-        a=shown(zone.start, "length", view.system),
-        b=shown(zone.end, "length", view.system),
-        c=shown(zone.at, "length", view.system),
+        a=distance(zone.start, structure, view),
+        b=distance(zone.end, structure, view),
+        c=distance(zone.at, structure, view),
     )
 
 
@@ -64,10 +84,10 @@ def _crack_sentence(outcome, view: View) -> str:
     widest = outcome.widest
     if widest.width is None:
         return _("A crack at {x} is crossed by no bar.").format(
-            x=shown(widest.at, "length", view.system)
+            x=distance(widest.at, outcome.structure, view)
         )
     return _("{n} cracks; the widest, {w}, at {x}.").format(
         n=len(outcome.cracks),
         w=shown(widest.width.governing, "width", view.system),
-        x=shown(widest.at, "length", view.system),
+        x=distance(widest.at, outcome.structure, view),
     )

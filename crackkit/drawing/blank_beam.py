@@ -1,14 +1,19 @@
 """A beam before anything is known of it: loads, supports, and paper to draw predictions on."""
 
+import itertools
+
 import numpy as np
 
+from crackkit.drawing import footings, loads_on
 from crackkit.drawing.frames import Along, View
+from crackkit.drawing.labels import width_of
+from crackkit.drawing.live_blocks import live_blocks, live_label
+from crackkit.drawing.places import distance
 from crackkit.drawing.shapes import (
     Arrow,
     Circle,
     Group,
     Picture,
-    Polygon,
     Text,
     line,
     rectangle,
@@ -29,12 +34,12 @@ QUESTIONS = (
 
 
 def blank_beam(structure, view: View) -> Picture:
-    """Draw the loads and supports of a beam, with room and lines to write on.
+    """Draw the loads and supports of a member, with room and lines to write on.
 
     Parameters
     ----------
-    structure : SimpleBeam
-        Its bars, if any, are left out.
+    structure : object
+        Has footings, hung and spread loads, length, width and depth; its bars are left out.
     view : View
         Units.
     """
@@ -42,7 +47,9 @@ def blank_beam(structure, view: View) -> Picture:
     depth = float(np.clip(structure.depth * along.scale, *DEPTHS))
     shapes = (
         *_loads(structure, along, view),
+        *footings.blocks(structure, along, BEAM_TOP, BEAM_TOP + depth, 20.0),
         rectangle(along.left, BEAM_TOP, along.right - along.left, depth, "support"),
+        *footings.root_lines(structure, along, BEAM_TOP, BEAM_TOP + depth),
         *_supports(structure, along, BEAM_TOP + depth),
         *_sizes(structure, along, BEAM_TOP + depth, view),
         *_questions(),
@@ -55,63 +62,103 @@ def description(structure, view: View) -> str:
     loads = ", ".join(
         _("{force} at {place}").format(
             force=shown(load.force, "force", view.system),
-            place=shown(load.at, "length", view.system),
+            place=distance(load.at, structure, view),
         )
-        for load in structure.loads
+        for load in structure.hung
         if load.force
     )
     text = _("A beam without bars, {sizes}. Point loads: {loads}. Spread load: {spread}.")
     return text.format(
-        sizes=_size_words(structure, view),
+        sizes=size_words(structure, view),
         loads=loads or _("none"),
-        spread=shown(structure.line_load, "line_load", view.system),
+        spread=_spread_said(structure, view),
     )
 
 
+def _spread_said(structure, view: View) -> str:
+    totals = [shown(load.total, "line_load", view.system) for load in loads_on.lasting(structure)]
+    if loads_on.live(structure):
+        totals.append(loads_on.live_words(structure, view))
+    return ", ".join(dict.fromkeys(totals)) or shown(0.0, "line_load", view.system)
+
+
 def _loads(structure, along: Along, view: View) -> list:
-    labels, shapes = [], []
-    if structure.line_load:
-        shapes += [
-            Arrow(x, BEAM_TOP - 26, x, BEAM_TOP - 2, "spread_load", 6.0)
-            for x in np.linspace(along.left, along.right, 19).tolist()
-        ]
-        words = _("{load} with its own weight") if structure.self_weight else "{load}"
-        words = words.format(load=shown(structure.line_load, "line_load", view.system))
-        labels.append(Label(along.right, words, "note"))
-    for load in structure.loads:
-        if load.force:
-            x = float(along(load.at))
-            shapes.append(Arrow(x, 46.0, x, BEAM_TOP - 2, "load", 11.0))
-            labels.append(Label(x, shown(load.force, "force", view.system), "load_word"))
-    return [*label_row(labels, 36.0, 10.0, WIDTH - 10.0), *shapes]
+    labels = [
+        Label(float(along(load.at)), shown(load.force, "force", view.system), "load_word")
+        for load in structure.hung
+        if load.force
+    ]
+    shapes = [
+        Arrow(x, BEAM_TOP - 26, x, BEAM_TOP - 2, "spread_load", 6.0)
+        for load in loads_on.lasting(structure)
+        for x in along(loads_on.arrow_places(load, along, 19)).tolist()
+    ]
+    shapes += live_blocks(structure, along, lambda _at: BEAM_TOP - 28, view)
+    shapes += [
+        Arrow(float(along(load.at)), 46.0, float(along(load.at)), BEAM_TOP - 2, "load", 11.0)
+        for load in structure.hung
+        if load.force
+    ]
+    room = WIDTH - 20.0 - sum(width_of(one.text, one.role) + 8.0 for one in labels)
+    spread = spread_labels(structure, along, view, room, loads_on.with_its_own_weight)
+    return [*label_row([*spread, *labels], 36.0, 10.0, WIDTH - 10.0), *shapes]
+
+
+def spread_labels(structure, along: Along, view: View, room: float, say) -> list[Label]:
+    """Words for the spread loads, those that come and go too; see `loads_on.lasting_labels`."""
+    live = live_label(structure, view)
+    room -= width_of(live, "note") + 8.0
+    labels = loads_on.lasting_labels(structure, along, view, room, say)
+    at = along.left + width_of(live, "note") / 2
+    return [*labels, Label(at, live, "note")] if live else labels
 
 
 def _supports(structure, along: Along, y: float) -> list:
-    shapes = []
-    for at in structure.supports:
-        x = float(along(at))
-        corners = np.array([(x, y), (x - 14, y + 22), (x + 14, y + 22)])
-        ground = line(x - 20, y + 24, x + 20, y + 24, "ground")
-        shapes.append(Group((Polygon(corners, "support"), ground)))
-    return shapes
+    shapes, letters = [], []
+    for footing in footings.pinned(structure):
+        x = float(along(footing.at))
+        mark = footings.triangle(x, y, 14, 22), line(x - 20, y + 24, x + 20, y + 24, "ground")
+        shapes.append(Group(mark))
+        if footing.letter:
+            letters.append(Label(x + 22, footing.letter, "label_bold"))
+    return [*shapes, *label_row(letters, y + 18, along.left, WIDTH - 10.0)]
 
 
-def _size_words(structure, view: View) -> str:
-    return _("{span} between supports, {width} wide, {depth} deep").format(
-        span=shown(structure.span, "length", view.system),
+def size_words(structure, view: View) -> str:
+    """Say how long, wide and deep a member is."""
+    marks = clear_marks(structure)
+    spans = [shown(b - a, "length", view.system) for a, b in itertools.pairwise(marks)]
+    many = _("spans of {spans}, {width} wide, {depth} deep")
+    text = _("{spans} between supports, {width} wide, {depth} deep") if len(spans) == 1 else many
+    if len(structure.footings) == 1:
+        spans = [shown(structure.length - structure.origin, "length", view.system)]
+        text = _("{spans} from root to tip, {width} wide, {depth} deep")
+    return text.format(
+        spans=", ".join(spans),
         width=shown(structure.width, "size", view.system),
         depth=shown(structure.depth, "size", view.system),
     )
 
 
+def clear_marks(structure) -> list[float]:
+    """Places [mm] between which the spans are measured: the supports, or root and tip."""
+    places = [footing.at for footing in structure.footings]
+    return places if len(places) > 1 else [places[0], structure.length]
+
+
 def _sizes(structure, along: Along, bottom: float, view: View) -> list:
-    left, right = (float(along(at)) for at in structure.supports)
-    y = bottom + 36.0
-    return [
-        Arrow((left + right) / 2, y, left, y, "spread_load", 7.0),
-        Arrow((left + right) / 2, y, right, y, "spread_load", 7.0),
-        Text((left + right) / 2, y + 18, _size_words(structure, view), "label", "middle"),
-    ]
+    y, shapes = bottom + 36.0, []
+    for a, b in itertools.pairwise(clear_marks(structure)):
+        left, right = float(along(a)), float(along(b))
+        shapes += [
+            Arrow((left + right) / 2, y, left, y, "spread_load", 7.0),
+            Arrow((left + right) / 2, y, right, y, "spread_load", 7.0),
+        ]
+    marks = clear_marks(structure)
+    half = width_of(size_words(structure, view), "label") / 2
+    wish = float(along((marks[0] + marks[-1]) / 2))
+    middle = min(max(wish, 10.0 + half), WIDTH - 10.0 - half)
+    return [*shapes, Text(middle, y + 18, size_words(structure, view), "label", "middle")]
 
 
 def _questions() -> list:

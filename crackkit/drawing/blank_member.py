@@ -8,20 +8,22 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crackkit.drawing.blank_beam import description
+from crackkit.drawing import footings, loads_on
+from crackkit.drawing.blank_beam import description, spread_labels
+from crackkit.drawing.body import FULL_SHADE, drawn_down
+from crackkit.drawing.cracks_drawn import crack_shapes
 from crackkit.drawing.frames import Along, View
 from crackkit.drawing.labels import width_of
+from crackkit.drawing.live_blocks import live_blocks
 from crackkit.drawing.shapes import (
     Arrow,
     Picture,
-    Polygon,
     Polyline,
     Raster,
     Text,
     line,
     rectangle,
 )
-from crackkit.drawing.stretch_band import FULL_SHADE, crack_shapes
 from crackkit.drawing.words_on import Label, label_row
 from crackkit.units import shown
 from crackkit.words import _
@@ -50,12 +52,27 @@ class _Paper:
     """The way from (x, z) in mm to the paper; what `crack_shapes` asks of a body."""
 
     along: Along
-    depth_mm: float
+    outcome: object
 
     def points(self, path: np.ndarray) -> np.ndarray:
-        """Drawing points of (x, z) [mm]; the last axis holds the pair."""
-        down = DEPTH / self.depth_mm
-        return np.stack([self.along(path[..., 0]), TOP + path[..., 1] * down], axis=-1)
+        """Drawing points of (x, z) [mm]; the last axis holds the pair.
+
+        The faces are drawn level, so that the cells lie along them: a height is its share of the
+        depth there.
+        """
+        share = path[..., 1] / np.interp(path[..., 0], self.outcome.x, self.outcome.depth)
+        return np.stack([self.along(path[..., 0]), TOP + DEPTH * share], axis=-1)
+
+    def values(self) -> np.ndarray:
+        """The stress map, each column stretched to the drawn depth."""
+        stresses = self.outcome.stresses
+        depth = np.interp(stresses.x, self.outcome.x, self.outcome.depth)
+        ratio = stresses.ratio
+        if np.isfinite(ratio).all():
+            return ratio / FULL_SHADE
+        rows = np.linspace(0.0, 1.0, len(stresses.z))[:, None] * (depth / stresses.z[-1])
+        row = np.rint(rows * (len(stresses.z) - 1)).astype(int)
+        return drawn_down(ratio)[row, np.arange(stresses.x.size)] / FULL_SHADE
 
 
 def paper_width(view: View) -> float:
@@ -79,7 +96,7 @@ def blank_member(structure, view: View, outcome=None, bars: str = "") -> Picture
     Parameters
     ----------
     structure : object
-        Has supports, loads, spread load, span, width, depth; its bars are left out.
+        Has footings, hung and spread loads, length, width, depth; its bars are left out.
     view : View
         Units and width of the paper.
     outcome : Outcome, optional
@@ -93,8 +110,10 @@ def blank_member(structure, view: View, outcome=None, bars: str = "") -> Picture
     """
     along = _along(structure, view)
     shapes = (
+        *footings.blocks(structure, along, TOP, TOP + DEPTH, 18.0),
         rectangle(along.left, TOP, along.right - along.left, DEPTH, "concrete"),
         *(_answer(outcome, along) if outcome else ()),
+        *footings.root_lines(structure, along, TOP, TOP + DEPTH),
         *_bars(bars, along),
         *_face_names(along),
         *_loads(structure, along, view),
@@ -109,9 +128,9 @@ def _answer(outcome, along: Along) -> list:
     wide = along.right - along.left
     corners = [(along.left, TOP), (along.right, TOP), (along.right, TOP + DEPTH)]
     corners += [(along.left, TOP + DEPTH), (along.left, TOP)]
-    paper = _Paper(along, float(outcome.stresses.z[-1]))
+    paper = _Paper(along, outcome)
     return [
-        Raster(along.left, TOP, wide, DEPTH, outcome.stresses.ratio / FULL_SHADE),
+        Raster(along.left, TOP, wide, DEPTH, paper.values()),
         *crack_shapes(outcome.cracks, paper),
         Polyline(np.array(corners), "outline"),
     ]
@@ -132,42 +151,42 @@ def _face_names(along: Along) -> list:
 
 
 def _loads(structure, along: Along, view: View) -> list:
-    labels, shapes = [], []
-    if structure.line_load:
-        shapes += _spread_arrows(along)
-        words = _spread_words(structure, view)
-        end = along.right - width_of(words, "note") / 2
-        labels.append(Label(end, words, "note"))
-    for load in structure.loads:
-        if load.force:
-            x = float(along(load.at))
-            shapes.append(Arrow(x, 34.0, x, TOP - 1, "load", 11.0))
-            labels.append(Label(x, shown(load.force, "force", view.system), "load_word", 32.0))
-    return [*label_row(labels, 22.0, 6.0, along.right + RIGHT - 6), *shapes]
-
-
-def _spread_arrows(along: Along) -> list:
-    places = np.linspace(along.left, along.right, 17).tolist()
-    return [Arrow(x, TOP - 22, x, TOP - 2, "spread_load", 5.0) for x in places]
-
-
-def _spread_words(structure, view: View) -> str:
-    words = _("{load} with own weight") if structure.self_weight else "{load}"
-    return words.format(load=shown(structure.line_load, "line_load", view.system))
+    labels = [
+        Label(float(along(load.at)), shown(load.force, "force", view.system), "load_word", 32.0)
+        for load in structure.hung
+        if load.force
+    ]
+    shapes = [
+        Arrow(x, TOP - 22, x, TOP - 2, "spread_load", 5.0)
+        for load in loads_on.lasting(structure)
+        for x in along(loads_on.arrow_places(load, along, 17)).tolist()
+    ]
+    shapes += live_blocks(structure, along, lambda _at: TOP - 24, view)
+    shapes += [
+        Arrow(float(along(load.at)), 34.0, float(along(load.at)), TOP - 1, "load", 11.0)
+        for load in structure.hung
+        if load.force
+    ]
+    high = along.right + RIGHT - 6
+    room = high - 6.0 - sum(width_of(one.text, one.role) + 8.0 for one in labels)
+    spread = spread_labels(structure, along, view, room, loads_on.own_weight_counted)
+    return [*label_row([*spread, *labels], 22.0, 6.0, high), *shapes]
 
 
 def _supports(structure, along: Along) -> list:
-    shapes, y = [], TOP + DEPTH
-    for at in structure.supports:
-        x = float(along(at))
-        corners = np.array([(x, y + 1), (x - 12, y + 20), (x + 12, y + 20)])
-        shapes += [Polygon(corners, "support"), line(x - 18, y + 22, x + 18, y + 22, "ground")]
-    return shapes
+    shapes, letters, y = [], [], TOP + DEPTH
+    for footing in footings.pinned(structure):
+        x = float(along(footing.at))
+        ground = line(x - 18, y + 22, x + 18, y + 22, "ground")
+        shapes += [footings.triangle(x, y + 1, 12, 19), ground]
+        if footing.letter:
+            letters.append(Label(x + 20, footing.letter, "label_bold"))
+    return [*shapes, *label_row(letters, y + 18, along.left, along.right + RIGHT - 6)]
 
 
 def _sizes(structure, along: Along, view: View) -> list:
     """Distances between the ends and the supports, under the member."""
-    marks = sorted({0.0, *structure.supports, structure.length})
+    marks = sorted({0.0, *(one.at for one in structure.footings), structure.length})
     y, shapes, labels = TOP + DEPTH + 36.0, [], []
     for start, end in zip(marks, marks[1:], strict=False):
         a, b = float(along(start)), float(along(end))

@@ -26,7 +26,7 @@ class Frame:
 
 @dataclass(frozen=True)
 class Layout:
-    """The frames of one picture."""
+    """The frames of one picture; `range` and `gaps` are there where loads come and go."""
 
     width: float
     height: float
@@ -37,6 +37,8 @@ class Layout:
     section: Frame
     verdict: Frame
     tiles: tuple[Frame, ...]
+    range: Frame | None = None
+    gaps: Frame | None = None
 
 
 def _tiles(left, top, width, columns, count) -> tuple[Frame, ...]:
@@ -85,6 +87,43 @@ def narrow(width: float) -> Layout:
     )
 
 
+def wide_ranged(width: float) -> Layout:
+    """Lay out one band more on the left, and the list of gaps beside it."""
+    left, right = width - RIGHT - 54, width - RIGHT - 14
+    return Layout(
+        width=width,
+        height=868,
+        movement=Frame(14, 8, left, 216),
+        stretch=Frame(14, 232, left, 208),
+        range=Frame(14, 450, left, 166),
+        steel=Frame(14, 626, left, 172),
+        verdict=Frame(right, 12, RIGHT, 134),
+        section=Frame(right, 158, RIGHT, 278),
+        gaps=Frame(right, 450, RIGHT, 166),
+        scale=Frame(right, 626, RIGHT, 172),
+        tiles=_tiles(14, 808, width - 18, 6, 6),
+    )
+
+
+def narrow_ranged(width: float) -> Layout:
+    """Lay out one band more below each other, with the list of gaps under it."""
+    full = width - 28
+    half = (full - 16) / 2
+    return Layout(
+        width=width,
+        height=1354,
+        verdict=Frame(14, 10, full, 102),
+        movement=Frame(14, 122, full, 216),
+        stretch=Frame(14, 344, full, 208),
+        range=Frame(14, 560, full, 166),
+        gaps=Frame(14, 732, full, 102),
+        steel=Frame(14, 842, full, 172),
+        section=Frame(14, 1024, half + 4, 196),
+        scale=Frame(14 + half + 12, 1024, half, 196),
+        tiles=_tiles(14, 1230, full + 10, 3, 6),
+    )
+
+
 NAMED = {"wide": 1000.0, "narrow": 620.0}
 
 
@@ -110,10 +149,19 @@ class View:
     width: float | None = None
 
 
-def layout_of(view: View) -> Layout:
-    """Lay out a picture for a view; words keep their size at every width."""
+def layout_of(view: View, ranged: bool = False) -> Layout:
+    """Lay out a picture for a view; words keep their size at every width.
+
+    Parameters
+    ----------
+    view : View
+    ranged : bool
+        Whether loads come and go, which takes one band more.
+    """
     width = NAMED[view.layout] if view.width is None else view.width
     width = float(min(max(width, LIMITS[0]), LIMITS[1]))
+    if ranged:
+        return wide_ranged(width) if width >= LEAST_WIDE else narrow_ranged(width)
     return wide(width) if width >= LEAST_WIDE else narrow(width)
 
 

@@ -120,6 +120,9 @@ def _filled(c: dict) -> dict:
         "good": Style(fill=c["good"]),
         "bad": Style(fill=c["bad"]),
         "warn": Style(fill=c["warn"]),
+        "wall": Style(fill=c["card"], stroke=c["ground"], width=1.2),
+        "covered": Style(fill=c["good"], opacity=0.16),
+        "uncovered": Style(fill=c["bad"], opacity=0.22),
         "hit": Style(fill=c["paper"], opacity=0.0),
     }
 
@@ -148,6 +151,13 @@ def _stroked(c: dict) -> dict:
         "neutral": Style(stroke=c["ink"], width=1.2, dash="6 3"),
         "symbol": Style(stroke=c["paper"], width=3.2),
         "ground": Style(stroke=c["ground"], width=1.4),
+        "live_load": Style(stroke=c["ink"], fill=c["ink"], width=1.5),
+        "live_off": Style(stroke=c["soft"], width=1.0, dash="3 3"),
+        "now_line": Style(stroke=c["ink"], width=2.2),
+        "threshold": Style(stroke=c["ink"], width=1.2, dash="1.5 3"),
+        "calm_hatch": Style(stroke=c["good"], width=0.9),
+        "bad_line": Style(stroke=c["bad"], width=1.6),
+        "bang": Style(stroke=c["paper"], width=2.0),
     }
 
 

@@ -10,11 +10,12 @@ import numpy as np
 
 from crackkit.drawing import raster
 from crackkit.drawing.fonts import printed_size, typeface
-from crackkit.drawing.palette import THEMES, stress_colours
+from crackkit.drawing.palette import THEMES
 from crackkit.drawing.shapes import (
     Arrow,
     Circle,
     Group,
+    Hint,
     Lines,
     Picture,
     Polygon,
@@ -311,7 +312,7 @@ def _text(brush: _Brush, shape: Text) -> None:
 
 
 def _raster(brush: _Brush, shape: Raster) -> None:
-    colours = stress_colours(brush.theme)[raster.shades(shape.values)]
+    colours = raster.colours(shape.values, brush.theme)
     brush.axes.imshow(
         colours,
         extent=(shape.x, shape.x + shape.width, shape.y + shape.height, shape.y),
@@ -319,6 +320,10 @@ def _raster(brush: _Brush, shape: Raster) -> None:
         interpolation="bilinear",
         zorder=brush.next_layer(),
     )
+
+
+def _hint(_brush: _Brush, _shape: Hint) -> None:
+    """Paper has no pointer."""
 
 
 _PAINTERS = {
@@ -330,4 +335,5 @@ _PAINTERS = {
     Arrow: _arrow,
     Text: _text,
     Raster: _raster,
+    Hint: _hint,
 }

@@ -87,6 +87,17 @@ class Raster:
 
 
 @dataclass(frozen=True)
+class Hint:
+    """An area that cannot be seen, with words for whoever points at it on a live page."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    text: str
+
+
+@dataclass(frozen=True)
 class Handle:
     """What a reader can drag, and how a way on the drawing becomes a value.
 
@@ -97,7 +108,8 @@ class Handle:
     label, text : str
         Name of the handle and its present value in words, for readers that listen.
     axis : str
-        ``"x"`` or ``"y"``: the direction in which it can be dragged.
+        ``"x"`` or ``"y"``: the direction in which it can be dragged. ``"toggle"``: it is pressed,
+        not dragged; `path` is that of a switch, and `value` is 1 while it is on, else 0.
     per_unit : float
         Change of the value (inner units) for one drawing unit along the axis.
     value, low, high, step : float

@@ -13,6 +13,7 @@ from crackkit.drawing.shapes import (
     Arrow,
     Circle,
     Group,
+    Hint,
     Lines,
     Picture,
     Polygon,
@@ -64,7 +65,7 @@ def _circle_moved(shape, dx, dy, scale):
     return replace(_place_moved(shape, dx, dy, scale), radius=shape.radius * scale)
 
 
-def _raster_moved(shape, dx, dy, scale):
+def _area_moved(shape, dx, dy, scale):
     wide, tall = shape.width * scale, shape.height * scale
     return replace(_place_moved(shape, dx, dy, scale), width=wide, height=tall)
 
@@ -90,7 +91,8 @@ _MOVED = {
     Circle: _circle_moved,
     Arrow: _arrow_moved,
     Text: _place_moved,
-    Raster: _raster_moved,
+    Raster: _area_moved,
+    Hint: _area_moved,
     Group: _group_moved,
 }
 

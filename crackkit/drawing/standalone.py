@@ -4,7 +4,7 @@ import base64
 from dataclasses import replace
 from html import escape
 
-from crackkit.drawing.shapes import Group, Picture
+from crackkit.drawing.shapes import Group, Hint, Picture
 from crackkit.drawing.svg import svg
 
 
@@ -26,9 +26,11 @@ def standalone(picture: Picture, theme: str = "light") -> str:
 
 
 def unhandled(shapes) -> tuple:
-    """Give the shapes without their handles."""
+    """Give the shapes without their handles, and without hints for a pointer."""
     return tuple(
-        Group(unhandled(shape.shapes)) if isinstance(shape, Group) else shape for shape in shapes
+        Group(unhandled(shape.shapes)) if isinstance(shape, Group) else shape
+        for shape in shapes
+        if not isinstance(shape, Hint)
     )
 
 

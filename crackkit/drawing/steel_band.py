@@ -1,29 +1,72 @@
 """Band 3, what holds the cracks? The stress along each layer of bars."""
 
+from dataclasses import dataclass
+
 import numpy as np
 
 from crackkit.drawing.axes import bottom_axis, tick_text, ticks
 from crackkit.drawing.frames import Frame, View, along
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Lines, Polygon, Polyline, Text, line
+from crackkit.drawing.thinning import thinned
 from crackkit.drawing.words_on import heading, paragraph
 from crackkit.units import inner, number, shown, unit
 from crackkit.words import _
 
 LINES = {"bottom": "stretched_line", "top": "second_line"}
+FACES = ("bottom", "top")
 
 
 def steel_band(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
     title = heading(frame, 3, _("What holds the cracks?"))
     chart = Chart(outcome, frame)
-    shapes = [*title, *_grid(chart, view), *_x_axis(chart, view)]
+    shapes = [*title, *_grid(chart, view), *_x_axis(chart, outcome.structure.origin, view)]
     if not outcome.steel:
         words = _("No bars: nothing takes over when the concrete cracks.")
         return [*shapes, *paragraph(chart.along.left + 14, chart.zero - 30, words, "bad_word", 400)]
-    for item in outcome.steel:
-        shapes += _stress_line(chart, item)
-    return [*shapes, *_capacity(chart, outcome.steel, view), *_key(outcome, frame)]
+    faces = face_lines(outcome.steel)
+    for line_of_face in faces:
+        shapes += _stress_line(chart, line_of_face)
+    return [*shapes, *_capacity(chart, faces, view), *_key(faces, frame)]
+
+
+@dataclass(frozen=True)
+class FaceLine:
+    """Stress along all the layers of one face: where several lie, of the one that works hardest."""
+
+    label: str
+    role: str
+    x: np.ndarray
+    stress: np.ndarray
+    capacity: np.ndarray
+
+    @property
+    def main(self) -> bool:
+        """Whether it is the one to look at."""
+        return self.role == LINES["bottom"]
+
+
+def face_lines(steel) -> list[FaceLine]:
+    """Draw the layers of each face together; the only face there is takes the first look."""
+    found = []
+    for face in FACES:
+        layers = [item for item in steel if item.face == face]
+        if layers:
+            role = LINES[face] if found else LINES["bottom"]
+            found.append(_face_line(layers, role))
+    return found
+
+
+def _face_line(layers, role: str) -> FaceLine:
+    first = layers[0]
+    if len(layers) == 1:
+        return FaceLine(first.label, role, first.x, first.stress, first.capacity)
+    every = np.array([item.stress for item in layers])
+    chosen = np.abs(every).argmax(axis=0)
+    stress = every[chosen, np.arange(first.x.size)]
+    capacity = np.array([item.capacity for item in layers]).max(axis=0)
+    return FaceLine(first.label, role, first.x, stress, capacity)
 
 
 class Chart:
@@ -65,47 +108,46 @@ def _grid(chart: Chart, view: View) -> list:
     return [*shapes, Text(left + 5, heights[-1] + 13, unit("stress", view.system), "tick")]
 
 
-def _x_axis(chart: Chart, view: View) -> list:
-    length = number(chart.along.length, "length", view.system)
-    values = ticks(0.0, length, 8)
-    places = [float(chart.along(inner(float(v), "length", view.system))) for v in values]
-    return bottom_axis(values, places, chart.bottom, unit("length", view.system), chart.along.right)
+def _x_axis(chart: Chart, origin: float, view: View) -> list:
+    system = view.system
+    low, high = (number(at - origin, "length", system) for at in (0.0, chart.along.length))
+    values = ticks(low, high, 8)
+    places = [float(chart.along(inner(float(v), "length", system) + origin)) for v in values]
+    return bottom_axis(values, places, chart.bottom, unit("length", system), chart.along.right)
 
 
-def _stress_line(chart: Chart, item) -> list:
-    x, y = chart.along(item.x), chart(item.stress)
-    points = np.column_stack([x, y])
-    if item.key != "bottom":
-        return [Polyline(points, LINES["top"])]
+def _stress_line(chart: Chart, item: FaceLine) -> list:
+    points = thinned(np.column_stack([chart.along(item.x), chart(item.stress)]))
+    if not item.main:
+        return [Polyline(points, item.role)]
     zero = chart.zero
-    area = np.concatenate([[(x[0], zero)], points, [(x[-1], zero)]])
-    return [Polygon(area, "stretched_area"), Polyline(points, LINES["bottom"])]
+    area = np.concatenate([[(points[0, 0], zero)], points, [(points[-1, 0], zero)]])
+    return [Polygon(area, "stretched_area"), Polyline(points, item.role)]
 
 
-def _capacity(chart: Chart, steel, view: View) -> list:
+def _capacity(chart: Chart, faces, view: View) -> list:
     shapes = [
-        Polyline(np.column_stack([chart.along(item.x), chart(item.capacity)]), "capacity")
-        for item in steel
-        if _worth_showing(item)
+        Polyline(thinned(np.column_stack([chart.along(f.x), chart(f.capacity)])), "capacity")
+        for f in faces
+        if _worth_showing(f)
     ]
     words = _("yields at {stress}").format(stress=shown(chart.strength, "stress", view.system))
     y = chart.top - 4  # above everything that is drawn: nothing runs through the words
     return [*shapes, Text(chart.along.right - 6, y, words, "note", "end")]
 
 
-def _worth_showing(item) -> bool:
-    # a layer that is never pulled hard needs no line for what it could bear
-    return item.key == "bottom" or float(item.stress.max()) > 20.0
+def _worth_showing(item: FaceLine) -> bool:
+    # bars that are never pulled hard need no line for what they could bear
+    return item.main or float(item.stress.max()) > 20.0
 
 
-def _key(outcome, frame: Frame) -> list:
+def _key(faces, frame: Frame) -> list:
     """Names of the lines, at the right end of the heading."""
     shapes, right = [], frame.right - 8
     y = frame.top + 17
-    for item in reversed(outcome.steel):
+    for item in reversed(faces):
         shapes.append(Text(right, y, item.label, "note", "end"))
         right -= width_of(item.label, "note") + 6
-        role = LINES["bottom"] if item.key == "bottom" else LINES["top"]
-        shapes.append(line(right - 22, y - 4, right, y - 4, role))
+        shapes.append(line(right - 22, y - 4, right, y - 4, item.role))
         right -= 36
     return shapes

@@ -13,6 +13,7 @@ from crackkit.drawing.shapes import (
     Circle,
     Group,
     Handle,
+    Hint,
     Lines,
     Picture,
     Polygon,
@@ -68,6 +69,8 @@ def _paint_all(shapes, theme: str, parts: list[str]) -> None:
 def _group_opening(handle: Handle | None) -> str:
     if handle is None:
         return "<g>"
+    if handle.axis == "toggle":
+        return _switch_opening(handle)
     h = handle
     return (
         f'<g class="ck-handle" tabindex="0" role="slider" focusable="true" '
@@ -76,6 +79,15 @@ def _group_opening(handle: Handle | None) -> str:
         f'aria-orientation="{"horizontal" if h.axis == "x" else "vertical"}" '
         f'data-path="{escape(h.path)}" data-axis="{h.axis}" data-per-unit="{h.per_unit:.9g}" '
         f'data-step="{h.step:.9g}">'
+    )
+
+
+def _switch_opening(handle: Handle) -> str:
+    on = "true" if handle.value else "false"
+    return (
+        f'<g class="ck-handle" tabindex="0" role="switch" focusable="true" aria-checked="{on}" '
+        f'aria-label="{escape(handle.label)}" data-path="{escape(handle.path)}" '
+        f'data-axis="toggle">'
     )
 
 
@@ -200,6 +212,15 @@ def _raster(shape: Raster, theme: str) -> str:
     )
 
 
+def _hint(shape: Hint, _theme: str) -> str:
+    # the page reads the words aloud and shows them; an area of its own needs no paint
+    return (
+        f'<rect class="ck-hint" x="{shape.x:.1f}" y="{shape.y:.1f}" width="{shape.width:.1f}" '
+        f'height="{shape.height:.1f}" fill="none" pointer-events="all" '
+        f'data-hint="{escape(shape.text)}"/>'
+    )
+
+
 _PAINTERS = {
     Polygon: _polygon,
     Polygons: _polygons,
@@ -209,4 +230,5 @@ _PAINTERS = {
     Arrow: _arrow,
     Text: _text,
     Raster: _raster,
+    Hint: _hint,
 }

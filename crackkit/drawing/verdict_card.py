@@ -2,6 +2,7 @@
 
 import numpy as np
 
+from crackkit.drawing.deciding import deciding_crack, deciding_cracks, gives_way, strained
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Circle, Polygon, Polyline, Text, rectangle
@@ -23,12 +24,13 @@ def verdict_card(outcome, frame: Frame, view: View) -> list:
     """Draw the verdict with its symbol and one sentence."""
     word, colour = verdict_word(outcome), VERDICTS[outcome.verdict.key][1]
     x, y = frame.left + 24, frame.top + 28
+    most = 3 + max(int((frame.height - 104) / 15), 0)
     return [
         rectangle(frame.left, frame.top, frame.width, frame.height, "card"),
         *_symbol(x, y, colour),
         Text(frame.left + 48, frame.top + 38, word, f"verdict_{colour}"),
         *paragraph(
-            frame.left + 12, frame.top + 62, outcome.verdict.why, "note", frame.width - 20, 3
+            frame.left + 12, frame.top + 62, outcome.verdict.why, "note", frame.width - 20, most
         ),
     ]
 
@@ -36,8 +38,7 @@ def verdict_card(outcome, frame: Frame, view: View) -> list:
 def verdict_word(outcome) -> str:
     """Give the verdict in a word or three."""
     strength = outcome.structure.yield_strength
-    strained = any(c.steel_stress > c.developed * strength for c in outcome.cracks)
-    if outcome.verdict.key == YIELDS and not strained:
+    if outcome.verdict.key == YIELDS and not strained(deciding_cracks(outcome), strength):
         return _("crushed")
     return VERDICTS[outcome.verdict.key][0]
 
@@ -74,9 +75,9 @@ def tile_texts(outcome, view: View) -> list[tuple[str, str]]:
     moves = shown(abs(outcome.movement.largest), "movement", system)
     if outcome.movement.falls_at is not None:
         moves = "—"
-    elif outcome.verdict.key == YIELDS:
+    elif gives_way(outcome):
         moves = f"> {moves}"
-    widest = outcome.widest
+    widest = deciding_crack(outcome)
     width = _("none") if widest is None else "—"
     if widest is not None and widest.width is not None:
         width = shown(widest.width.governing, "width", system)
@@ -86,6 +87,6 @@ def tile_texts(outcome, view: View) -> list[tuple[str, str]]:
         (_("bending moment"), shown(worst.moment, "moment", system)),
         (_("cracks from"), shown(worst.cracking_moment, "moment", system)),
         (_("pull in the bars"), stress),
-        (_("widest crack"), width),
+        (_("widest crack") if outcome.range is None else _("widest, any load"), width),
         (_("bars weigh"), shown(outcome.steel_mass, "mass", system)),
     ]

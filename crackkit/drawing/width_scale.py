@@ -5,6 +5,7 @@ import math
 import numpy as np
 
 from crackkit.drawing.axes import bottom_axis, round_step, ticks
+from crackkit.drawing.deciding import deciding_crack
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Circle, Polygon, Text, line, rectangle
@@ -18,7 +19,7 @@ SOURCES = {"ACI224R-01": "ACI 224R-01", "EN1992-1-1-2004": "EN 1992-1-1:2004"}
 def width_scale(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
     title = heading(frame, 4, _("Is it tight enough?"))
-    widest = outcome.widest
+    widest = deciding_crack(outcome)
     held = widest is not None and widest.width is not None
     scale = Scale(outcome.verdict.limit.width, widest.width.high if held else 0.0, frame)
     limit = outcome.verdict.limit

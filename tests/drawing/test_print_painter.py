@@ -117,6 +117,19 @@ def test_a_stress_map_has_row_0_on_top():
     assert bottom[0] > bottom[2]  # vermilion
 
 
+def test_nothing_is_painted_where_a_map_has_no_value():
+    values = np.array([[1.0, 1.0], [np.nan, np.nan]])
+    seen = pixels(picture_of(shapes.Raster(20.0, 20.0, 40.0, 40.0, values)))
+    assert is_near(seen[58, 40], colour("paper"))
+    assert not is_near(seen[24, 40], colour("paper"), 40)
+
+
+def test_a_hint_leaves_no_trace_on_paper():
+    assert (
+        pixels(picture_of(shapes.Hint(5.0, 5.0, 60.0, 60.0, "words"))) == pixels(picture_of())
+    ).all()
+
+
 def test_a_group_is_painted_with_all_that_is_in_it():
     inner = shapes.Group((shapes.rectangle(20, 10, 30, 20, "badge"),))
     image = pixels(picture_of(shapes.Group((inner,))))

@@ -6,7 +6,7 @@ import pytest
 
 from crackkit.drawing.beam_picture import beam_picture
 from crackkit.drawing.frames import View
-from crackkit.drawing.shapes import Picture, Text
+from crackkit.drawing.shapes import Group, Hint, Picture, Text
 from crackkit.drawing.standalone import image, standalone
 from crackkit.structures.simple_beam import SimpleBeam
 
@@ -28,6 +28,11 @@ def test_nothing_in_it_can_be_dragged(live):
     text = standalone(live)
     assert "data-path" not in text
     assert "tabindex" not in text
+
+
+def test_hints_for_a_pointer_stay_on_the_live_page():
+    shapes = (Group((Hint(1.0, 1.0, 5.0, 5.0, "words"),)), Hint(1.0, 1.0, 5.0, 5.0, "words"))
+    assert "data-hint" not in standalone(Picture(50.0, 20.0, shapes, "title"))
 
 
 def test_it_brings_its_own_paper(live):

@@ -18,6 +18,7 @@ from crackkit.drawing.shapes import (
     Circle,
     Group,
     Handle,
+    Hint,
     Lines,
     Picture,
     Polygon,
@@ -124,6 +125,20 @@ def test_a_step_of_a_handle_is_a_change_the_beam_allows():
     for handle in handles(beam_picture(OUTCOME, View()).shapes):
         for value in (handle.low, handle.high):
             fields.fitted(BEAM, BEAM.handle_changes(handle.path, value))
+
+
+def test_a_switch_is_pressed_and_says_whether_it_is_on():
+    for value, said in ((1.0, "true"), (0.0, "false")):
+        handle = Handle("spans.0.live", "live load", "on", "toggle", 0.0, value, 0.0, 1.0, 1.0)
+        group = one(Group((Circle(1.0, 1.0, 1.0, "card"),), handle))
+        assert (group.get("role"), group.get("aria-checked")) == ("switch", said)
+        assert (group.get("data-axis"), group.get("data-path")) == ("toggle", "spans.0.live")
+
+
+def test_a_hint_has_words_and_no_paint():
+    hint = one(Hint(1.0, 2.0, 3.0, 4.0, "2 m: a < b"))
+    assert (hint.get("data-hint"), hint.get("fill")) == ("2 m: a < b", "none")
+    assert hint.get("pointer-events") == "all"
 
 
 def test_a_still_picture_has_nothing_to_drag():

@@ -1,12 +1,18 @@
-// The live picture: swaps the SVG string, and reports drags and keys on its handles.
+// The live picture: swaps the SVG string, reports drags, presses and keys on its handles, and
+// shows the hint under the pointer.
 
 function livePicture(model, box, send) {
+  const hints = hintLine(box);
+  box.replaceChildren(hints.line);
   let grabbed = null;
 
   function paint() {
     const held = document.activeElement?.closest?.(".ck-handle");
     const path = box.contains(held) ? held.dataset.path : null;
-    box.innerHTML = model.get("svg");
+    const hinted = box.contains(document.activeElement?.closest?.(".ck-hint"));
+    box.querySelector("svg")?.remove();
+    hints.line.insertAdjacentHTML("beforebegin", model.get("svg"));
+    hints.painted(hinted);
     if (path) handleOf(path)?.focus({ preventScroll: true });
     if (grabbed) handleOf(grabbed.path)?.classList.add("ck-grabbed");
   }
@@ -28,9 +34,19 @@ function livePicture(model, box, send) {
     return Math.min(Math.max(value, fact.low), fact.high);
   }
 
+  function isSwitch(handle) {
+    return handle?.dataset.axis === "toggle";
+  }
+
+  function press(handle) {
+    const on = handle.getAttribute("aria-checked") !== "true";
+    handle.setAttribute("aria-checked", on); // a second press need not wait for the answer
+    send.set(handle.dataset.path, on);
+  }
+
   box.addEventListener("pointerdown", (event) => {
     const handle = event.target.closest(".ck-handle");
-    if (!handle || event.button) return;
+    if (!handle || event.button || isSwitch(handle)) return;
     const svg = box.querySelector("svg");
     const scale = svg.viewBox.baseVal.width / svg.getBoundingClientRect().width;
     grabbed = { ...facts(handle), scale, x: event.clientX, y: event.clientY };
@@ -55,23 +71,91 @@ function livePicture(model, box, send) {
   box.addEventListener("pointerup", release);
   box.addEventListener("pointercancel", release);
 
+  box.addEventListener("click", (event) => {
+    const handle = event.target.closest(".ck-handle");
+    if (isSwitch(handle)) press(handle);
+  });
+
   box.addEventListener("keydown", (event) => {
     const handle = event.target.closest(".ck-handle");
     if (!handle) return;
-    const fact = facts(handle);
+    const done = isSwitch(handle) ? switchKey(handle, event) : dragKey(facts(handle), event);
+    if (!done) return;
+    event.preventDefault();
+    event.stopPropagation();
+  });
+
+  function switchKey(handle, event) {
+    if (event.key !== "Enter" && event.key !== " ") return false;
+    if (!event.repeat) press(handle);
+    return true;
+  }
+
+  function dragKey(fact, event) {
     const ways = { ArrowLeft: -1, ArrowRight: 1, ArrowUp: -1, ArrowDown: 1,
       PageUp: -10, PageDown: 10 };
     let value = null;
     if (event.key in ways) value = fact.value + ways[event.key] * fact.step;
     if (event.key === "Home") value = fact.low;
     if (event.key === "End") value = fact.high;
-    if (value === null) return;
-    send.drag(fact.path, within(fact, value));
-    event.preventDefault();
-    event.stopPropagation();
-  });
+    if (value !== null) send.drag(fact.path, within(fact, value));
+    return value !== null;
+  }
 
   model.on("change:svg", paint);
   paint();
   return () => model.off("change:svg", paint);
+}
+
+// One line under the picture with the words of the hint under the pointer or the keyboard. One
+// hint can be reached by Tab, its neighbours by the arrows.
+function hintLine(box) {
+  const line = element("p", { class: "ck-hint-line", "aria-hidden": "true" });
+  let place = 0; // the hint that Tab reaches
+  let told = null; // the hint whose words stand in the line
+
+  const all = () => [...box.querySelectorAll(".ck-hint")];
+
+  function tell(index, hint) {
+    told = hint ? index : null;
+    line.textContent = hint ? hint.dataset.hint : "";
+  }
+
+  function offer(hints) {
+    place = Math.min(place, Math.max(hints.length - 1, 0));
+    hints.forEach((hint, k) => { hint.setAttribute("tabindex", k === place ? "0" : "-1"); });
+    hints[place]?.setAttribute("role", "img");
+    hints[place]?.setAttribute("aria-label", hints[place].dataset.hint);
+  }
+
+  function point(event) {
+    const hint = event.target.closest?.(".ck-hint");
+    tell(hint ? all().indexOf(hint) : null, hint);
+  }
+  box.addEventListener("pointerover", point);
+  box.addEventListener("pointerdown", point);
+  box.addEventListener("pointerleave", () => tell(null, null));
+  box.addEventListener("focusin", point);
+
+  box.addEventListener("keydown", (event) => {
+    const hint = event.target.closest(".ck-hint");
+    const way = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    if (!hint || !way) return;
+    const hints = all();
+    place = Math.min(Math.max(hints.indexOf(hint) + way, 0), hints.length - 1);
+    offer(hints);
+    hints[place].focus({ preventScroll: true });
+    event.preventDefault();
+    event.stopPropagation();
+  });
+
+  function painted(focused) {
+    const hints = all();
+    line.hidden = !hints.length;
+    offer(hints);
+    if (focused) hints[place]?.focus({ preventScroll: true });
+    else if (told !== null) tell(told, hints[told]);
+  }
+
+  return { line, painted };
 }

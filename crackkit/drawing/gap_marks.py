@@ -1,0 +1,37 @@
+"""Gaps on the drawing of the member: a bracket along the face, with a badge that calls out."""
+
+import numpy as np
+
+from crackkit.drawing.body import Body
+from crackkit.drawing.shapes import Circle, Lines, Polyline
+
+OUT = 12.0  # distance of the bracket from the face
+RADIUS = 6.5
+
+
+def gap_marks(found, body: Body) -> list:
+    """Mark the gaps of a MomentRange; nothing where there is none."""
+    if found is None:
+        return []
+    return [shape for gap in found.gaps for shape in _mark(gap, body)]
+
+
+def _mark(gap, body: Body) -> list:
+    left, right = float(body.along(gap.start)), float(body.along(gap.end))
+    ends, away = body.face(gap.face, np.array([gap.start, gap.end]))
+    start, end = np.broadcast_to(ends, 2).tolist()
+    corners = [
+        (left, start + 2 * away),
+        (left, start + OUT * away),
+        (right, end + OUT * away),
+        (right, end + 2 * away),
+    ]
+    x, y = (left + right) / 2, (start + end) / 2 + away * (OUT - RADIUS + 1.0)
+    return [Polyline(np.array(corners), "bad_line"), *badge(x, y)]
+
+
+def badge(x: float, y: float, radius: float = RADIUS) -> list:
+    """Draw a disc with an exclamation mark."""
+    strokes = [[(x, y - 0.55 * radius), (x, y + 0.1 * radius)]]
+    strokes.append([(x, y + 0.52 * radius), (x, y + 0.56 * radius)])
+    return [Circle(x, y, radius, "bad"), Lines(np.array(strokes), "bang")]

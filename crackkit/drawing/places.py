@@ -1,0 +1,52 @@
+"""Places along a member in words: from where the reader counts, and beside which support."""
+
+from crackkit.units import shown
+from crackkit.words import _
+
+NEAR = 50.0  # mm from a support that count as over it
+
+
+def distance(at: float, structure, view) -> str:
+    """Give a place [mm from the left end] as the distance from where the reader counts."""
+    return shown(at - structure.origin, "length", view.system)
+
+
+def place_words(at: float, structure, view) -> str:
+    """Say where a place [mm from the left end] is, such as ``2.00 m from the left end``."""
+    where = distance(at, structure, view)
+    return _("{place} {origin}").format(place=where, origin=structure.origin_name)
+
+
+def span_number(structure, at: float) -> int | None:
+    """Number of the span that holds a place [mm], counted from 1; None past the outer supports."""
+    before = sum(footing.at <= at for footing in structure.footings)
+    return before if 0 < before < len(structure.footings) else None
+
+
+def stretch_name(structure, start: float, end: float, view) -> str:
+    """Name a stretch [mm] of the member: its span, or from where to where."""
+    number = span_number(structure, (start + end) / 2)
+    if number is not None:
+        return _("span {n}").format(n=number)
+    a, b = (distance(at, structure, view) for at in (start, end))
+    return _("{a} to {b}").format(a=a, b=b)
+
+
+def beside_support(at: float, structure, view) -> str:
+    """Say where a place [mm] is, seen from the nearest support or the middle of its span."""
+    nearest = min(structure.footings, key=lambda footing: abs(footing.at - at))
+    off = at - nearest.at
+    if abs(off) <= NEAR:
+        return _("over {support}").format(support=nearest.name)
+    if _in_the_middle(at, structure):
+        return _("in the middle of span {n}").format(n=span_number(structure, at))
+    text = _("{distance} past {support}") if off > 0 else _("{distance} before {support}")
+    return text.format(distance=shown(abs(off), "length", view.system), support=nearest.name)
+
+
+def _in_the_middle(at: float, structure) -> bool:
+    number = span_number(structure, at)
+    if number is None:
+        return False
+    left, right = (footing.at for footing in structure.footings[number - 1 : number + 1])
+    return abs(at - (left + right) / 2) < 0.1 * (right - left)
