@@ -17,6 +17,8 @@ if "numpy" not in sys.modules:
         os.environ.setdefault(_name, "1")
 
 _homes = {
+    "Cantilever": "crackkit.sandbox",
+    "ContinuousBeam": "crackkit.sandbox",
     "SimpleBeam": "crackkit.sandbox",
     "compare": "crackkit.sandbox",
     "report": "crackkit.sandbox",

@@ -1,13 +1,26 @@
 """What an engineer types: a structure in one line, in the units of the job.
 
 >>> SimpleBeam(span="20 ft", width="12 in", depth="20 in", bars="3 #6", dead="0.9 kip/ft")
+>>> Cantilever(overhang="1.5 m", depth="200 mm", top="12 @ 150", load="4 kN/m", wall="300 mm")
+>>> ContinuousBeam(spans="5 m, 6 m, 5 m", depth="200 mm", dead="1.5 kN/m2", live="5 kN/m2")
 """
 
+from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.code_line import code_line
 from crackkit.sandbox.comparison import compare
+from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
 from crackkit.sandbox.wrong_input import WrongInput
 
-__all__ = ["SimpleBeam", "WrongInput", "code_line", "compare", "report", "sweep"]
+__all__ = [
+    "Cantilever",
+    "ContinuousBeam",
+    "SimpleBeam",
+    "WrongInput",
+    "code_line",
+    "compare",
+    "report",
+    "sweep",
+]

@@ -11,6 +11,7 @@ from crackkit.sandbox.answers import answers, verdict_words
 from crackkit.sandbox.care import ON_SITE, caution_lines
 from crackkit.sandbox.courses import argument_named
 from crackkit.sandbox.shown_picture import ShownPicture, still
+from crackkit.sandbox.told import Told
 from crackkit.sandbox.working import Working, working
 from crackkit.words import _
 
@@ -29,6 +30,7 @@ class Answered:
     """
 
     _drawn = None  # draws an outcome
+    _tells = ()  # what is told of an outcome beyond the four answers
     _arguments = ()  # all that can be typed
     _meant = MappingProxyType({})  # other words for some of it
 
@@ -50,6 +52,16 @@ class Answered:
     def answers(self) -> tuple[tuple[str, str], ...]:
         """The four questions with their answers."""
         return answers(self.outcome, self.system)
+
+    @property
+    def told(self) -> list[Told]:
+        """What is told beyond the four answers, such as the worst arrangement of the loads."""
+        return [tell(self.outcome, self.system) for tell in self._tells]
+
+    @property
+    def notes(self) -> list[str]:
+        """What was done with some of what was typed."""
+        return []
 
     @property
     def cautions(self) -> list[str]:
@@ -118,7 +130,8 @@ class Answered:
     def __repr__(self) -> str:
         lines = [verdict_words(self.outcome)]
         lines += [f"{k}. {question} {a}" for k, (question, a) in enumerate(self.answers, 1)]
-        return "\n".join([*lines, *self.cautions])
+        lines += [line for told in self.told for line in told.lines()]
+        return "\n".join([*lines, *self.notes, *self.cautions])
 
     def _repr_mimebundle_(self, include=None, exclude=None) -> dict:
         return {"text/html": self.html(), "text/plain": repr(self)}
@@ -130,7 +143,8 @@ class Answered:
                 markup.element("h3", markup.escape(verdict_words(self.outcome)), "margin:0.2em 0"),
                 on_page(self.picture(), self.picture("narrow")),
                 markup.answers(self.answers),
-                markup.points(self.cautions),
+                *(told.html() for told in self.told),
+                markup.points((*self.notes, *self.cautions)),
                 markup.folded(_("On site"), markup.points(ON_SITE)),
                 markup.folded(_("What was put in"), self.inputs_table()),
                 markup.folded(_("The working, step by step"), self.working._repr_html_()),

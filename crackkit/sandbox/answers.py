@@ -1,6 +1,8 @@
-"""The four questions of a beam, answered in sentences."""
+"""The four questions, answered in sentences."""
 
+from crackkit.drawing.deciding import deciding_crack
 from crackkit.drawing.verdict_card import VERDICTS
+from crackkit.sandbox.places import piece_at, place_words, reach_words
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -33,16 +35,21 @@ def answers(outcome, system: str) -> tuple[tuple[str, str], ...]:
 def moves(outcome, system: str) -> str:
     """Say how far it moves, and as a share of the span."""
     movement = outcome.movement
-    at = shown(movement.at, "length", system)
+    structure = outcome.structure
     if movement.falls_at is not None:
-        place = shown(movement.falls_at, "length", system)
-        return _("It does not come to rest: it breaks {x} from the left end.").format(x=place)
+        place = place_words(structure, movement.falls_at, system)
+        return _("It does not come to rest: it breaks {x}.").format(x=place)
     size = abs(movement.largest)
     if size < 1e-6:
         return _("It does not move.")
     way = _("down") if movement.largest > 0 else _("up")
-    return _("{d} {way} at most, {x} from the left end: 1/{n:.0f} of the span.").format(
-        d=shown(size, "movement", system), way=way, x=at, n=outcome.structure.span / size
+    length, piece = piece_at(structure, movement.at)
+    return _("{d} {way} at most, {x}: 1/{n:.0f} {piece}.").format(
+        d=shown(size, "movement", system),
+        way=way,
+        x=place_words(structure, movement.at, system),
+        n=length / size,
+        piece=piece,
     )
 
 
@@ -50,19 +57,19 @@ def stretched(outcome, system: str) -> str:
     """Say which faces are stretched, from where to where, and how much."""
     if not outcome.tension:
         return _("Nowhere.")
-    return " ".join(_zone(zone, system) for zone in outcome.tension)
+    return " ".join(_zone(zone, outcome.structure, system) for zone in outcome.tension)
 
 
-def _zone(zone, system: str) -> str:
+def _zone(zone, structure, system: str) -> str:
     text = (
-        _("The top from {a} to {b}, most at {c}: {n:.2g} times what the concrete can bear.")
+        _("The top {reach}, most {c}: {n:.2g} times what the concrete can bear.")
         if zone.face == "top"
-        else _("The bottom from {a} to {b}, most at {c}: {n:.2g} times what the concrete can bear.")
+        else _("The bottom {reach}, most {c}: {n:.2g} times what the concrete can bear.")
     )
+    most = shown(zone.at, "length", system)
     return text.format(
-        a=shown(zone.start, "length", system),
-        b=shown(zone.end, "length", system),
-        c=shown(zone.at, "length", system),
+        reach=reach_words(structure, zone.start, zone.end, system),
+        c=place_words(structure, zone.at, system) if structure.origin else _("at ") + most,
         n=zone.peak,
     )
 
@@ -71,35 +78,44 @@ def cracked(outcome, system: str) -> str:
     """Say where cracks open and how many."""
     if not outcome.cracks:
         return _("Nowhere: the stretch stays below what the concrete can bear.")
-    faces = [face for face in ("bottom", "top") if any(c.face == face for c in outcome.cracks)]
-    return " ".join(_face(outcome, face, system) for face in faces)
+    return " ".join(_together(zone, outcome, system) for zone in outcome.tension if zone.cracked)
 
 
-def _face(outcome, face: str, system: str) -> str:
-    places = [crack.at for crack in outcome.cracks if crack.face == face]
-    where = _("in the top") if face == "top" else _("in the bottom")
+def _together(zone, outcome, system: str) -> str:
+    """Say how many cracks open in one stretched zone, and where."""
+    own = (c for c in outcome.cracks if c.face == zone.face and zone.start <= c.at <= zone.end)
+    places = [crack.at for crack in own]
+    where = _("in the top") if zone.face == "top" else _("in the bottom")
+    structure = outcome.structure
     if len(places) == 1:
-        return _("One crack {where}, {a} from the left end.").format(
-            where=where, a=shown(places[0], "length", system)
-        )
-    return _("{n} cracks {where}, {a} to {b} from the left end.").format(
-        n=len(places),
-        where=where,
-        a=shown(min(places), "length", system),
-        b=shown(max(places), "length", system),
-    )
+        at = place_words(structure, places[0], system)
+        return _("One crack {where}, {at}.").format(where=where, at=at)
+    reach = reach_words(structure, min(places), max(places), system)
+    return _("{n} cracks {where}, {reach}.").format(n=len(places), where=where, reach=reach)
 
 
 def held(outcome, system: str) -> str:
     """Say what crosses the worst crack, how hard it is pulled, and how wide the crack is."""
-    widest = outcome.widest
+    widest = deciding_crack(outcome)
     if widest is None:
         return _("There is no crack to hold. Limit: {limit}.").format(limit=limit(outcome, system))
     if widest.width is None:
         return outcome.verdict.why
     width = judged_width(outcome)
-    said = _width(width, outcome, system) if width else _("No rule gives a width beyond yield.")
-    return " ".join((outcome.verdict.why, _pull(widest, outcome, system), said))
+    said = (
+        _width(width, outcome, system)
+        if width
+        else _("No rule gives a width where bars yield or slip.")
+    )
+    weight = _("The bars weigh {m}.").format(m=shown(outcome.steel_mass, "mass", system))
+    return " ".join((outcome.verdict.why, _pull(widest, outcome, system), said, weight))
+
+
+def pull(outcome) -> float | None:
+    """Stress [MPa] in the bars that cross the crack that decides, or the most stretched place."""
+    crack = deciding_crack(outcome)
+    stress = crack.steel_stress if crack else outcome.worst.steel_stress
+    return stress or None
 
 
 def judged_width(outcome):
@@ -107,7 +123,7 @@ def judged_width(outcome):
 
     None without a crack, and where the bars do not hold it: the rules end where bars yield.
     """
-    return outcome.widest.width if outcome.verdict.width is not None else None
+    return deciding_crack(outcome).width if outcome.verdict.width is not None else None
 
 
 def _pull(crack, outcome, system: str) -> str:

@@ -12,7 +12,8 @@ ON_SITE = (
 
 def caution_lines(outcome) -> list[str]:
     """Give the cautions of a case, grave ones first and marked."""
-    return [f"⚠ {c.text}" if c.grave else c.text for c in outcome.cautions]
+    lines = (f"⚠ {c.text}" if c.grave else c.text for c in outcome.cautions)
+    return list(dict.fromkeys(lines))  # several layers may bring the same one
 
 
 def shared_cautions(outcomes) -> tuple[str, ...]:

@@ -2,9 +2,11 @@
 
 from dataclasses import dataclass
 
+from crackkit.drawing.deciding import deciding_crack
 from crackkit.sandbox import markup
-from crackkit.sandbox.answers import judged_width, verdict_words
+from crackkit.sandbox.answers import judged_width, pull, verdict_words
 from crackkit.sandbox.care import caution_lines
+from crackkit.sandbox.places import place_words
 from crackkit.sandbox.wrong_input import WrongInput
 from crackkit.units import shown
 from crackkit.words import _
@@ -97,7 +99,7 @@ def _answer_rows(cases, system: str) -> list[tuple[str, ...]]:
         (_("by the rule"), *(_rule(outcome) for outcome in outcomes)),
         (_("all rules"), *(_band(outcome, system) for outcome in outcomes)),
         _numbers(_("limit"), [o.verdict.limit.width for o in outcomes], "width", system),
-        _numbers(_("pull in the bars"), [_stress(o) for o in outcomes], "stress", system),
+        _numbers(_("pull in the bars"), [pull(o) for o in outcomes], "stress", system),
         _numbers(_("moves at most"), [_movement(o) for o in outcomes], "movement", system),
         _numbers(_("bars weigh"), [o.steel_mass for o in outcomes], "mass", system),
     ]
@@ -125,15 +127,18 @@ def _width(outcome) -> float | None:
     band = judged_width(outcome)
     if band:
         return band.governing
-    return None if outcome.cracks else 0.0
+    return None if deciding_crack(outcome) else 0.0
 
 
 def _place(outcome, system: str) -> str:
     """The face and the place of the crack that decides: two cases may differ in it."""
-    if outcome.widest is None:
+    crack = deciding_crack(outcome)
+    if crack is None:
         return NONE
-    face = _("top") if outcome.widest.face == "top" else _("bottom")
-    return _("{face}, at {x}").format(face=face, x=shown(outcome.widest.at, "length", system))
+    face = _("top") if crack.face == "top" else _("bottom")
+    if outcome.structure.origin:
+        return f"{face}, {place_words(outcome.structure, crack.at, system)}"
+    return _("{face}, at {x}").format(face=face, x=shown(crack.at, "length", system))
 
 
 def _rule(outcome) -> str:
@@ -147,10 +152,6 @@ def _band(outcome, system: str) -> str:
         return NONE
     low, high = shown(band.low, "width", system), shown(band.high, "width", system)
     return _("{low} to {high}").format(low=low, high=high)
-
-
-def _stress(outcome) -> float | None:
-    return outcome.worst.steel_stress or None
 
 
 def _movement(outcome) -> float | None:

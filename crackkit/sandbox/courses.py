@@ -37,18 +37,48 @@ def row(structure, name: str, start, end, steps: int) -> Row:
     WrongInput
         If there is no such input, or none that runs through values.
     """
-    argument = structure.argument(name)
+    argument, system = structure.argument(name), structure.system
     if not isinstance(steps, int) or not 2 <= steps <= 200:
         raise WrongInput(_("steps={n!r}: a whole number from 2 to 200.").format(n=steps), "steps")
     first, last = argument.read(start), argument.read(end)
-    if argument.quantity:
-        return _amounts(argument, first, last, steps, structure.system)
-    if name == "point_load":
-        return _loads(argument, first, last, steps, structure.system)
-    if hasattr(first, "count") and hasattr(last, "count") and isinstance(first, tuple):
-        return _bars(argument, first, last)
-    text = _("{name} does not run through values.").format(name=name)
-    raise WrongInput(text, name)
+    ends = _ends(argument, first, last, start, end)
+    values = _values(*ends, steps)
+    knob, x = _axis(*ends, values)
+    texts = tuple(argument.written(argument.turned(first, row), system) for row in values.tolist())
+    quantity = knob.quantity
+    return Row(knob.label, unit(quantity, system), texts, number(x, quantity, system))
+
+
+def _ends(argument, first, last, start, end):
+    """The numbers that run, at the start and at the end."""
+    begin, finish = argument.knobs(first), argument.knobs(last)
+    if not begin and not finish:
+        _refuse(argument, _("{name} does not run through values."))
+    if not argument.alike(first, last):
+        both = _(", {a} and {b}").format(a=start, b=end)
+        _refuse(argument, f"{{name}}: {argument.unlike}{both}.")
+    return begin, finish
+
+
+def _refuse(argument, text: str):
+    raise WrongInput(text.format(name=argument.name), argument.name)
+
+
+def _values(begin, finish, steps: int) -> np.ndarray:
+    """A row of numbers for each step; where something is counted, one by one."""
+    a, b = (np.array([knob.number for knob in knobs], float) for knobs in (begin, finish))
+    counted = np.array([knob.quantity == "count" for knob in begin])
+    if counted.any():
+        steps = int(np.abs((b - a)[counted]).max()) + 1
+    values = np.linspace(a, b, steps)
+    return np.where(counted, np.round(values), values)
+
+
+def _axis(begin, finish, values: np.ndarray):
+    """The first number that changes, or the last of all if none does."""
+    changes = [k for k, (a, b) in enumerate(zip(begin, finish, strict=True)) if a != b]
+    k = changes[0] if changes else len(begin) - 1
+    return begin[k], values[:, k]
 
 
 def argument_named(name: str, arguments, meant: dict):
@@ -57,38 +87,3 @@ def argument_named(name: str, arguments, meant: dict):
         if argument.name == name:
             return argument
     raise unknown_argument(name, None, [a.name for a in arguments], meant)
-
-
-def _text(value: float, quantity: str, system: str) -> str:
-    return f"{number(value, quantity, system):.12g} {unit(quantity, system)}"
-
-
-def _amounts(argument, first: float, last: float, steps: int, system: str) -> Row:
-    values = np.linspace(first, last, steps)
-    texts = tuple(_text(value, argument.quantity, system) for value in values.tolist())
-    x = number(values, argument.quantity, system)
-    return Row(argument.label, unit(argument.quantity, system), texts, x)
-
-
-def _bars(argument, first, last) -> Row:
-    if first.size != last.size:
-        text = _("{name}: start and end name different sizes, {a} and {b}.")
-        raise WrongInput(text.format(name=argument.name, a=first.size, b=last.size), argument.name)
-    step = 1 if last.count >= first.count else -1
-    counts = np.arange(first.count, last.count + step, step)
-    label = _("number of {bars}").format(bars=argument.label)
-    return Row(label, "", tuple(f"{n} x {first.size}" for n in counts), counts.astype(float))
-
-
-def _loads(argument, first, last, steps: int, system: str) -> Row:
-    if len(first) != 1 or len(last) != 1:
-        raise WrongInput(_("point_load: start and end hold one load each."), argument.name)
-    forces = np.linspace(first[0].force, last[0].force, steps)
-    places = np.linspace(first[0].position, last[0].position, steps)
-    pairs = zip(forces.tolist(), places.tolist(), strict=True)
-    texts = tuple(f"{_text(f, 'force', system)} at {_text(p, 'length', system)}" for f, p in pairs)
-    if first[0].position != last[0].position:
-        x, label, quantity = places, _("place of the load"), "length"
-    else:
-        x, label, quantity = forces, _("point load"), "force"
-    return Row(label, unit(quantity, system), texts, number(x, quantity, system))

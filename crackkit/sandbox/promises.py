@@ -1,7 +1,9 @@
 """What the lesson on the sandbox tells its readers, checked against the mechanics."""
 
 from crackkit.sandbox.answers import judged_width
+from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.comparison import compare
+from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
@@ -40,9 +42,71 @@ def store_beam() -> SimpleBeam:
     )
 
 
+def landing() -> Cantilever:
+    """Give the landing outside the office of the depot, as the lesson types it."""
+    return Cantilever(
+        overhang="2 m",
+        wall="400 mm",
+        depth="180 mm",
+        tip_depth="140 mm",
+        top="12 @ 150",
+        cover="35 mm",
+        load="5 kN/m2",
+        point_load="5 kN at 1.9 m",
+    )
+
+
+def tyre_store() -> ContinuousBeam:
+    """Give the floor of the tyre store, as the lesson types it."""
+    return ContinuousBeam(
+        spans="16, 20, 16 ft",
+        depth="8 in",
+        bottom="#4 @ 8 in",
+        top="#5 @ 8 in",
+        top_reach="5 ft",
+        cover="1.5 in",
+        dead="20 psf",
+        live="120 psf",
+    )
+
+
 def promises() -> dict[str, bool]:
     """Give each promise with whether it is kept."""
-    return _of_the_gate() | _of_the_metric_beam() | _of_typing()
+    structures = _of_the_gate() | _of_the_metric_beam() | _of_the_landing() | _of_the_floor()
+    return structures | _of_typing()
+
+
+def _of_the_landing() -> dict[str, bool]:
+    arm = landing()
+    trodden = sweep(arm, "trodden", "0 mm", "30 mm", steps=4).course.governing
+    short = arm.but(behind="100 mm", hook=False)
+    return {
+        "the landing is tight as drawn": _verdict(arm) == TIGHT,
+        "trodden 30 mm its crack grows too wide": _verdict(arm.but(trodden="30 mm")) == TOO_WIDE,
+        "trodden 60 mm nothing holds it": _verdict(arm.but(trodden="60 mm")) == UNHELD,
+        "the deeper the wider": bool((trodden[1:] > trodden[:-1]).all()),
+        "its bars build up all of their strength": "all of" in arm.told[0].sentences[0],
+        "without hook and reach they build up a part": "%" in short.told[0].sentences[0],
+        "the load per area is told": "strip" in arm.notes[0],
+    }
+
+
+def _of_the_floor() -> dict[str, bool]:
+    floor = tyre_store()
+    found, short = floor.outcome.range, floor.but(top_reach="1 ft")
+    loads = found.arrangement("top", found.widest.at)
+    moment = floor.told[2].rows[0]
+    return {
+        "the floor is tight": _verdict(floor) == TIGHT,
+        "its widest crack is in the top, over the second post": found.widest.face == "top"
+        and abs(found.widest.at - floor.structure.places[1]) < 1.0,
+        "for the two spans beside it": loads.spans == (1, 2),
+        "no stretch is without a guard": found.gaps == (),
+        "short top bars leave some": len(short.outcome.range.gaps) > 0,
+        "the worst arrangement can be shown": floor.worst.texts["live_on"] == [1, 2],
+        "a post that sinks moves the moments": floor.but(settled="B 0.25 in").told[2].rows[0]
+        != moment,
+    }
 
 
 def _of_the_gate() -> dict[str, bool]:

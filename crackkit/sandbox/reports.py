@@ -10,6 +10,7 @@ from crackkit.drawing.standalone import alt_text, image
 from crackkit.sandbox import markup
 from crackkit.sandbox.answers import verdict_words
 from crackkit.sandbox.care import ON_SITE
+from crackkit.sandbox.drawing_page import drawing_page
 from crackkit.sandbox.working import NOTE, by_topic
 from crackkit.words import _
 
@@ -57,10 +58,12 @@ class Report:
                 markup.element("h2", escape(verdict_words(case.outcome))),
                 picture,
                 markup.answers(case.answers),
+                *(told.html() for told in case.told),
                 markup.heading(_("Cautions")),
                 markup.points((*case.cautions, *ON_SITE)),
                 markup.heading(_("What was put in")),
                 case.inputs_table(),
+                *(markup.paragraph(note) for note in case.notes),
                 markup.heading(_("The working, step by step")),
                 case.working._repr_html_(),
                 markup.paragraph(FOOT, "border-top:1px solid;padding-top:0.5em"),
@@ -77,9 +80,10 @@ class Report:
         """
         case = self.answered
         picture = case.picture()
-        blocks = [sheet.drawing(picture), *_answer_blocks(case), *_input_blocks(case)]
-        blocks += _working_blocks(case)
-        return sheet.sheets(blocks, self.title, FOOT, paper, alt_text(picture))
+        blocks = [*_answer_blocks(case), *_input_blocks(case), *_working_blocks(case)]
+        full = sheet.gap(sheet.WIDTH)  # takes the first page for itself
+        first, *rest = sheet.sheets([full, *blocks], self.title, FOOT, paper, alt_text(picture))
+        return [drawing_page(first, picture), *rest]
 
     def save(self, name, paper: str = "") -> tuple[Path, ...]:
         """Write the report.
@@ -128,7 +132,7 @@ def report(answered, title: str = "") -> Report:
 
     Parameters
     ----------
-    answered : SimpleBeam
+    answered : SimpleBeam, Cantilever or ContinuousBeam
         The structure.
     title : str
         Heading of the page.
@@ -138,7 +142,7 @@ def report(answered, title: str = "") -> Report:
     Report
         ``.save("name")`` writes ``name.html`` and ``name.pdf``.
     """
-    return Report(title or _("A beam on two supports"), answered)
+    return Report(title or answered.structure.title, answered)
 
 
 def usual_paper(system: str) -> str:
@@ -149,6 +153,7 @@ def usual_paper(system: str) -> str:
 def _answer_blocks(case) -> list:
     blocks = [sheet.heading(verdict_words(case.outcome))]
     blocks += [sheet.words(f"{k}  {q} {a}") for k, (q, a) in enumerate(case.answers, 1)]
+    blocks += [block for told in case.told for block in told.blocks()]
     blocks.append(sheet.heading(_("Cautions")))
     return blocks + [sheet.words(f"• {text}") for text in (*case.cautions, *ON_SITE)]
 
@@ -156,7 +161,8 @@ def _answer_blocks(case) -> list:
 def _input_blocks(case) -> list:
     head = (_("input"), _("what it is"), _("value"))
     rows = sheet.table_rows([head, *case.inputs], _INPUT_COLUMNS)
-    return [sheet.heading(_("What was put in")), *rows]
+    notes = [sheet.words(note) for note in case.notes]
+    return [sheet.heading(_("What was put in")), *rows, *notes]
 
 
 def _working_blocks(case) -> list:

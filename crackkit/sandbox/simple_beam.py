@@ -1,15 +1,11 @@
 """A beam on two supports, typed in one line."""
 
 from crackkit.drawing.beam_picture import beam_picture
-from crackkit.sandbox.answered import Answered
-from crackkit.sandbox.beam_inputs import ARGUMENTS, BY_NAME, MEANT, structure_from
-from crackkit.sandbox.systems import system_of
-from crackkit.sandbox.wrong_input import WrongInput, unknown_argument
-from crackkit.units import SI, SYSTEMS
-from crackkit.words import _
+from crackkit.sandbox.beam_inputs import FORM
+from crackkit.sandbox.typed import Typed
 
 
-class SimpleBeam(Answered):
+class SimpleBeam(Typed):
     """A rectangular beam on two supports, with or without ends that reach past them.
 
     Every argument may be left out; what is then assumed is marked in the list of inputs.
@@ -54,9 +50,8 @@ class SimpleBeam(Answered):
         If something cannot be read or used; names the argument, what was typed and what may be.
     """
 
+    form = FORM
     _drawn = staticmethod(beam_picture)
-    _arguments = ARGUMENTS
-    _meant = MEANT
 
     def __init__(
         self,
@@ -88,43 +83,4 @@ class SimpleBeam(Answered):
         system=None,
         **unknown,
     ):
-        given = {name: value for name, value in locals().items() if name in BY_NAME}
-        for name, value in unknown.items():
-            raise unknown_argument(name, value, [*BY_NAME, "system"], MEANT)
-        typed = {name: value for name, value in given.items() if value is not None}
-        chosen = _system(system, typed)
-        texts = _taken(typed, chosen)
-        super().__init__(structure_from(texts, typed, chosen), chosen, texts, typed)
-
-    def but(self, **changes) -> "SimpleBeam":
-        """Give the same beam with some arguments typed anew, for instance ``cover="3 in"``.
-
-        The units of the answers and the code stay those of this beam.
-        """
-        kept = {"system": self.system, "code": self.structure.code}
-        return SimpleBeam(**(kept | self.typed | changes))
-
-
-def _system(asked: str | None, typed: dict) -> str:
-    if asked is None:
-        return system_of(typed_texts(typed)) or SI
-    if str(asked).upper() not in SYSTEMS:
-        raise WrongInput(
-            _("system={asked!r} is not one of US, SI.").format(asked=asked), "system", asked
-        )
-    return str(asked).upper()
-
-
-def typed_texts(typed: dict) -> list:
-    """Give all texts that were typed, those in lists one by one."""
-    values = [v if isinstance(v, (list, tuple)) else [v] for v in typed.values()]
-    return [text for texts in values for text in texts]
-
-
-def _taken(typed: dict, system: str) -> dict:
-    texts = {a.name: typed.get(a.name, a.assumed[system]) for a in ARGUMENTS}
-    # the code family goes with the units that were typed, not with those the answers are shown in
-    if "code" not in typed:
-        texts["code"] = BY_NAME["code"].assumed[system_of(typed_texts(typed)) or system]
-    texts["top_cover"] = typed.get("top_cover", texts["cover"])
-    return texts
+        super().__init__(locals())

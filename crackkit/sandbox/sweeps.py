@@ -4,10 +4,11 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crackkit.drawing.deciding import deciding_crack
 from crackkit.drawing.on_page import on_page
 from crackkit.drawing.sweep_chart import Course, sweep_chart
 from crackkit.sandbox import markup
-from crackkit.sandbox.answers import judged_width, verdict_words
+from crackkit.sandbox.answers import judged_width, pull, verdict_words
 from crackkit.sandbox.care import shared_cautions
 from crackkit.sandbox.courses import Row, row
 from crackkit.sandbox.shown_picture import ShownPicture, still
@@ -96,9 +97,9 @@ def _row(value: str, outcome, system: str) -> tuple[str, ...]:
         low, high = shown(band.low, "width", system), shown(band.high, "width", system)
         low_high = _("{low} to {high}").format(low=low, high=high)
     width = shown(band.governing, "width", system) if band else "—"
-    stress = outcome.worst.steel_stress
-    pull = shown(stress, "stress", system) if stress else "—"
-    return (value, verdict_words(outcome), width, low_high, pull)
+    stress = pull(outcome)
+    pulled = shown(stress, "stress", system) if stress else "—"
+    return (value, verdict_words(outcome), width, low_high, pulled)
 
 
 def _course(values: Row, outcomes, system: str) -> Course:
@@ -113,7 +114,7 @@ def _widths(outcome) -> tuple[float, float, float]:
     band = judged_width(outcome)
     if band:
         return band.low, band.governing, band.high
-    return (np.nan,) * 3 if outcome.cracks else (0.0,) * 3
+    return (np.nan,) * 3 if deciding_crack(outcome) else (0.0,) * 3
 
 
 def _rising(course: Course) -> Course:

@@ -7,7 +7,8 @@ from xml.etree import ElementTree
 
 import pytest
 
-from crackkit.sandbox import SimpleBeam, compare, report, sweep
+from crackkit.drawing.labels import faults
+from crackkit.sandbox import Cantilever, ContinuousBeam, SimpleBeam, compare, report, sweep
 
 GATE = {
     "span": "18 ft",
@@ -155,3 +156,43 @@ def test_the_value_of_a_step_follows_from_the_numbers_put_in(beam):
 
 def test_the_working_can_be_read_without_a_page(beam):
     assert "f_s" in repr(beam.working)
+
+
+@pytest.fixture(scope="module")
+def others():
+    arm = Cantilever(overhang="1.5 m", load="14 kN/m", top="12 @ 150", trodden="40 mm")
+    floor = ContinuousBeam(spans="3 x 16 ft", dead="20 psf", live="120 psf", top_reach="3 ft")
+    return {"arm": arm, "floor": floor}
+
+
+@pytest.mark.parametrize("name", ["arm", "floor"])
+def test_every_structure_shows_picture_answers_cautions_inputs_and_working(others, name):
+    case = others[name]
+    page = parsed(case.html())
+    assert (page.wrong, page.open) == ([], [])
+    assert page.images
+    for text in (*(q for q, _a in case.answers), *(told.title for told in case.told)):
+        assert text in case.html()
+    assert "a licensed engineer decide" in case.html()
+    assert page.seen.count("details") == 3
+    assert "f_t" in repr(case.working)
+
+
+@pytest.mark.parametrize("name", ["arm", "floor"])
+def test_every_structure_can_be_compared_and_printed(others, name):
+    case = others[name]
+    other = case.but(cover="1.25 in")
+    table = compare(case, other)
+    assert table.rows[0][0] == "cover"
+    made = report(case)
+    assert made.title == case.structure.title
+    page = parsed(made.html())
+    assert (page.wrong, page.open) == ([], [])
+    for told in case.told:
+        assert told.title in made.html()
+    assert [faults(sheet) for sheet in made.sheets()] == [[] for _sheet in made.sheets()]
+
+
+def test_what_was_done_with_a_load_per_area_is_shown(others):
+    assert "on a strip" in others["floor"].html()
+    assert "on a strip" in report(others["floor"]).html()

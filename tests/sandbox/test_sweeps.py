@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from crackkit.drawing.labels import faults
-from crackkit.sandbox import SimpleBeam, WrongInput, sweep
+from crackkit.sandbox import Cantilever, ContinuousBeam, SimpleBeam, WrongInput, sweep
 from crackkit.sandbox.beam_inputs import ARGUMENTS
 
 
@@ -111,3 +111,55 @@ def test_a_sweep_that_cannot_be_made_says_why(beam, asked, part):
 def test_the_number_of_steps_is_a_sensible_one(beam, steps):
     with pytest.raises(WrongInput, match="2 to 200"):
         sweep(beam, "cover", "1 in", "2 in", steps=steps)
+
+
+ARM = {"overhang": "1.5 m", "load": "12 kN/m", "point_load": "6 kN at 1.4 m", "top": "12 @ 150"}
+FLOOR = {"spans": "5 m, 6 m, 5 m", "dead": "1.5 kN/m", "live": "5 kN/m", "top": "12 @ 150"}
+COURSES = [
+    (Cantilever, ARM, "trodden", "0 mm", "60 mm", "mm", [0, 30, 60]),
+    (Cantilever, ARM, "top", "12 @ 200", "12 @ 100", "mm", [200, 150, 100]),
+    (Cantilever, ARM, "load", "10 kN/m", "14 kN/m", "kN/m", [10, 12, 14]),
+    (Cantilever, ARM, "load", "10 kN/m2", "14 kN/m2", "kPa", [10, 12, 14]),
+    (Cantilever, ARM, "point_load", "6 kN at 1 m", "6 kN at 1.4 m", "m", [1.0, 1.2, 1.4]),
+    (ContinuousBeam, FLOOR, "top_drop", "0 mm", "40 mm", "mm", [0, 20, 40]),
+    (ContinuousBeam, FLOOR, "top_reach", "1 m", "2 m", "m", [1.0, 1.5, 2.0]),
+    (ContinuousBeam, FLOOR, "spans", "5 m, 5 m, 5 m", "5 m, 6 m, 5 m", "m", [5.0, 5.5, 6.0]),
+    (ContinuousBeam, FLOOR, "settled", "B 0 mm", "B 8 mm", "mm", [0, 4, 8]),
+    (ContinuousBeam, FLOOR, "travelling", "2 kN", "4 kN", "kN", [2, 3, 4]),
+    (ContinuousBeam, FLOOR, "top", "12 @ 200", "12 @ 100", "mm", [200, 150, 100]),
+    (ContinuousBeam, {}, "bottom", "2 #6, 2 #6, 2 #6", "4 #6, 2 #6, 4 #6", "", [2, 3, 4]),
+]
+
+
+@pytest.mark.parametrize(("kind", "typed", "name", "start", "end", "unit", "values"), COURSES)
+def test_any_number_of_any_structure_can_run(kind, typed, name, start, end, unit, values):
+    structure = kind(**typed) if typed else kind(shape="beam", top="3 #6", system="SI")
+    found = sweep(structure, name, start, end, steps=3)
+    assert found.course.unit == unit
+    assert sorted(found.course.x.tolist()) == pytest.approx(sorted(values))
+    assert faults(found.picture()) == []
+    last = structure.but(**{name: end})
+    assert found.rows[-1][1:3] == sweep(structure, name, end, start, steps=3).rows[0][1:3]
+    assert found.rows[-1][1] in repr(last)
+
+
+def test_a_sweep_of_a_floor_follows_the_widest_crack_of_any_arrangement():
+    floor = ContinuousBeam(**FLOOR)
+    course = sweep(floor, "top_drop", "0 mm", "20 mm", steps=2).course
+    assert course.governing[0] == pytest.approx(floor.outcome.range.widest.width.governing)
+
+
+@pytest.mark.parametrize(
+    ("name", "start", "end", "part"),
+    [
+        ("top", "12 @ 200", "16 @ 100", "different sizes"),
+        ("top", "none", "12 @ 100", "does not run"),
+        ("settled", "B 0 mm", "C 5 mm", "different places"),
+        ("spans", "5 m, 5 m", "5 m, 5 m, 5 m", "different numbers"),
+        ("live", "5 kN/m", "5 kN/m2", "load per area"),
+        ("live_on", "1", "2", "does not run"),
+    ],
+)
+def test_ends_that_do_not_go_together_are_told(name, start, end, part):
+    with pytest.raises(WrongInput, match=part):
+        sweep(ContinuousBeam(**FLOOR), name, start, end)
