@@ -64,6 +64,8 @@ def _heading(outcome, frame: Frame, factor: float) -> list:
     question = _("How does it move?")
     if outcome.movement.falls_at is not None:
         return heading(frame, 1, question, (_("it breaks here: not to scale"),), "bad_word")
+    if factor < 1.0:
+        return heading(frame, 1, question, (_("movement not to scale"),))
     long, short = _("movement drawn {n} times larger"), _("movement ×{n}")
     notes = tuple(words.format(n=f"{factor:.3g}") for words in (long, short))
     return heading(frame, 1, question, notes)

@@ -26,14 +26,10 @@ def _strip(face: str, y: float, found, chart) -> list:
         Text(left - 7, y + 11.5, name, "tick", "end"),
         rectangle(left, y, right - left, STRIP, "card"),
     ]
-    for side, start, end in found.stretched:
-        if side == face:
-            shapes += _covered(float(chart.along(start)), float(chart.along(end)), y)
+    stretched = [(a, b) for side, a, b in found.stretched if side == face]
+    gaps = [gap for gap in found.gaps if gap.face == face]
     words = [shape for part in _free(face, found) for shape in _covered_word(part, y, chart)]
-    for gap in found.gaps:
-        if gap.face == face:
-            shapes += _open(gap, y, chart)
-    return [*shapes, *words]
+    return [*shapes, *_covered(stretched, y, chart), *_open(gaps, y, chart), *words]
 
 
 def _free(face: str, found) -> list[tuple[float, float]]:
@@ -50,11 +46,15 @@ def _free(face: str, found) -> list[tuple[float, float]]:
     return [(a, b) for a, b in parts if b > a]
 
 
-def _covered(left: float, right: float, y: float) -> list:
-    return [
-        rectangle(left, y, right - left, STRIP, "covered"),
-        _slanted(left, right, y, 1.0, "calm_hatch"),
-    ]
+def _covered(stretched, y: float, chart) -> list:
+    parts = _drawn(stretched, chart)
+    areas = [rectangle(left, y, right - left, STRIP, "covered") for left, right in parts]
+    return [*areas, *_slanted(parts, y, 1.0, "calm_hatch")]
+
+
+def _drawn(stretches, chart) -> list[tuple[float, float]]:
+    """Ends of stretches [mm] on the drawing."""
+    return [(float(chart.along(a)), float(chart.along(b))) for a, b in stretches]
 
 
 def _covered_word(part, y: float, chart) -> list:
@@ -62,19 +62,19 @@ def _covered_word(part, y: float, chart) -> list:
     return _word(_("bars cross"), "tick", left, right, y)
 
 
-def _open(gap, y: float, chart) -> list:
-    left, right = float(chart.along(gap.start)), float(chart.along(gap.end))
-    wide = right - left
-    words = _("slips") if gap.slips else _("no bar")
-    corners = [(left, y), (right, y), (right, y + STRIP), (left, y + STRIP), (left, y)]
-    return [
-        rectangle(left, y, wide, STRIP, "paper"),
-        rectangle(left, y, wide, STRIP, "uncovered"),
-        _slanted(left, right, y, 1.0, "bad_line"),
-        _slanted(left, right, y, -1.0, "bad_line"),
-        Polyline(np.array(corners), "bad_line"),
-        *_word(words, "bad_word", left, right, y),
-    ]
+def _open(gaps, y: float, chart) -> list:
+    parts = _drawn([(gap.start, gap.end) for gap in gaps], chart)
+    shapes = []
+    for left, right in parts:
+        shapes.append(rectangle(left, y, right - left, STRIP, "paper"))
+        shapes.append(rectangle(left, y, right - left, STRIP, "uncovered"))
+    shapes += [*_slanted(parts, y, 1.0, "bad_line"), *_slanted(parts, y, -1.0, "bad_line")]
+    for gap, (left, right) in zip(gaps, parts, strict=True):
+        corners = [(left, y), (right, y), (right, y + STRIP), (left, y + STRIP), (left, y)]
+        shapes.append(Polyline(np.array(corners), "bad_line"))
+        words = _("slips") if gap.slips else _("no bar")
+        shapes += _word(words, "bad_word", left, right, y)
+    return shapes
 
 
 def _word(words: str, role: str, left: float, right: float, y: float) -> list:
@@ -89,13 +89,15 @@ def _word(words: str, role: str, left: float, right: float, y: float) -> list:
     ]
 
 
-def _slanted(left: float, right: float, y: float, way: float, role: str) -> Lines:
-    """Diagonals inside a stretch of a strip, rising to the right with `way` 1, falling with -1."""
-    start = np.arange(left - STRIP + PITCH / 2, right, PITCH)
+def _slanted(parts, y: float, way: float, role: str) -> list[Lines]:
+    """Diagonals inside stretches of a strip, rising to the right with `way` 1, falling with -1."""
+    if not parts:
+        return []
+    left, right = np.array(parts).T[:, :, None]
+    start = np.arange(left.min() - STRIP, right.max(), PITCH)
     x1, x2 = np.maximum(start, left), np.minimum(start + STRIP, right)
-    up1, up2 = x1 - start, x2 - start
     base = y + STRIP if way > 0 else y
-    pairs = np.stack(
-        [np.stack([x1, base - way * up1], -1), np.stack([x2, base - way * up2], -1)], axis=1
-    )
-    return Lines(pairs[x2 > x1], role)
+    strokes = np.empty((*x1.shape, 2, 2))
+    strokes[..., 0, 0], strokes[..., 0, 1] = x1, base - way * (x1 - start)
+    strokes[..., 1, 0], strokes[..., 1, 1] = x2, base - way * (x2 - start)
+    return [Lines(strokes[x2 > x1], role)]
