@@ -147,7 +147,7 @@ def face_of_the_bars(random, system):
         bottom=replace(slab.top, face="bottom"),
     )
     clear(low.solve().verdict.key == UNHELD)
-    text = _("A balcony that grows out of a wall gets {mat}. Where do they hold it?")
+    text = _("A balcony that grows out of a wall gets bars, {mat}. Where do they hold it?")
     text = text.format(mat=_mat(slab, steel, system))
     choices = _face_choices(width_text(best, system))
     return asked("face_of_the_bars", random, text, choices, slab)

@@ -120,6 +120,7 @@ def walk(system: str = "SI") -> tuple[WalkStep, ...]:
                 "support, and the crack zone reaches back with it. Top bars that end at the "
                 "support would hold nothing; these run far into the floor."
             ),
+            from_start=True,
         ),
         WalkStep(
             _(
@@ -128,10 +129,12 @@ def walk(system: str = "SI") -> tuple[WalkStep, ...]:
             ),
             start | on_floor(system) | _short_floor(system),
             _(
-                "Now the top is stretched all the way back, and the far support has to hold the "
-                "slab down: without a tie it tips. So no load on an edge before the span behind "
-                "it is cast, hard, and held down."
+                "Now the top is stretched all the way back. The cracks are fine, yet read the "
+                "caution under the picture: the far support has to hold the slab down, and "
+                "without a tie it tips. So no load on an edge before the span behind it is cast, "
+                "hard, and held down."
             ),
+            from_start=True,
         ),
     )
 
@@ -189,6 +192,7 @@ def _bottom_step(system: str, start: dict) -> WalkStep:
             "bending moment of {m} the piece cracks and falls, without any warning. All that "
             "steel lies where the concrete is squeezed."
         ).format(m=shown(worst.cracking_moment, "moment", system)),
+        from_start=True,
     )
 
 
@@ -206,6 +210,7 @@ def _short_step(system: str, start: dict) -> WalkStep:
             "out before it is pulled hard. Straight to the back of the wall it builds up "
             "{share} % of its strength: still not enough. The hook makes up for it."
         ).format(share=round(100 * whole.widest.developed)),
+        from_start=True,
     )
 
 

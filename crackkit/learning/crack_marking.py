@@ -3,7 +3,7 @@
 import numpy as np
 
 from crackkit.learning.bending import FACE_NAMES, SMILE, bend, face_stress, loads_between, why
-from crackkit.learning.places import place_told
+from crackkit.learning.places import place_told, stretch_told
 from crackkit.learning.remark import MISSED, RIGHT, WRONG, Marking, Remark, in_order
 from crackkit.words import _
 
@@ -87,9 +87,8 @@ def _unmarked(marks, stretches) -> list:
 
 
 def _missed(zone, part, outcome, system: str) -> Remark:
-    text = _("Cracks open here too, from {a} to {b}. {reason}").format(
-        a=place_told(outcome.structure, part[0], system),
-        b=place_told(outcome.structure, part[1], system),
+    text = _("Cracks open here too, from {stretch}. {reason}").format(
+        stretch=stretch_told(outcome.structure, *part, system),
         reason=why(outcome, zone.face, *part),
     )
     return Remark(zone.face, *part, MISSED, text)

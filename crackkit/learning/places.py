@@ -29,4 +29,13 @@ def place_named(structure, at: float, system: str) -> str:
 def stretch_told(structure, start: float, end: float, system: str) -> str:
     """Give a stretch [mm from the left end], or a place where both ends read the same."""
     a, b = (place_told(structure, at, system) for at in (start, end))
-    return a if a == b else _("{a} to {b}").format(a=a, b=b)
+    if a == b:
+        return a
+    if structure.origin and _one_side(structure, start, end):
+        # the side is said once
+        a = shown(abs(start - structure.origin), "length", system)
+    return _("{a} to {b}").format(a=a, b=b)
+
+
+def _one_side(structure, start: float, end: float) -> bool:
+    return not start - AT <= structure.origin <= end + AT

@@ -81,11 +81,13 @@ def walk(system: str = "SI") -> tuple[WalkStep, ...]:
                 "Concrete alone bears a little pull, then the first crack runs right through. "
                 "The top bars do not help: they lie where the concrete is squeezed."
             ),
+            from_start=True,
         ),
         WalkStep(
             _("Now lay the strong bars on top: none at the bottom, three thick ones above."),
             start | {"bottom.number": 0, "top.size": beam.bottom.size, "top.number": 3},
             _("As much steel as before, in the wrong face: no stretched bar crosses the crack."),
+            from_start=True,
         ),
         WalkStep(
             _("Back to the bottom. The same steel, but thin bars close together."),
@@ -94,6 +96,7 @@ def walk(system: str = "SI") -> tuple[WalkStep, ...]:
                 "Nearly the same weight, narrower cracks: thin bars have more surface to grip the "
                 "concrete, so the cracks come closer together and share the stretch."
             ),
+            from_start=True,
         ),
         WalkStep(
             _("Let the load stay for years: choose 'lasting' under Loads."),
@@ -102,6 +105,7 @@ def walk(system: str = "SI") -> tuple[WalkStep, ...]:
                 "Under a lasting load the concrete creeps and lets go of the bars a little. The "
                 "beam sinks further and the cracks open wider."
             ),
+            from_start=True,
         ),
     )
 

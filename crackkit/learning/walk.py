@@ -19,11 +19,15 @@ class WalkStep:
         What the button sets: path to value in N, mm, MPa.
     answer : str
         What happened, and why.
+    from_start : bool
+        Whether its numbers are told beside those of the structure as it was at first; otherwise
+        beside those that stood there when the step came up.
     """
 
     text: str
     changes: dict
     answer: str
+    from_start: bool = False
 
 
 def change_told(before: Outcome, after: Outcome, system: str) -> str:

@@ -7,8 +7,8 @@ from crackkit.words import _
 class Guide:
     """Leads through the steps of a walk.
 
-    The panel is compared with what it was when the step came up, so a learner may use the
-    button or make the change by hand.
+    The panel is compared with what it was when the step came up, or with what it was at first,
+    so a learner may use the button or make the change by hand.
     """
 
     def __init__(self, panel, steps: tuple[WalkStep, ...]):
@@ -45,5 +45,8 @@ class Guide:
         }
 
     def _answer(self, step: WalkStep) -> str:
-        numbers = change_told(self.before, self.panel.outcome, self.panel.system)
+        before = self.panel.first.solve() if step.from_start else self.before
+        numbers = change_told(before, self.panel.outcome, self.panel.system)
+        if step.from_start:
+            numbers = _("beside the start: {numbers}").format(numbers=numbers)
         return f"{step.answer} ({numbers})"

@@ -161,3 +161,13 @@ def test_the_walk_sets_the_panel_and_tells_what_happened():
     assert panel.view.walk["answer"] == ""
     act(panel, "walk_set")
     assert panel.outcome.verdict.key == "unheld"
+
+
+def test_a_step_that_starts_anew_is_told_beside_the_start():
+    steps = walk("SI")
+    panel = Panel(canteen_beam("SI"), choices=Preferences(), walk=steps)
+    panel.guide.place = 1
+    panel.guide.act("walk_set")
+    panel.guide.act("walk_told")
+    assert "beside the start" in panel.view.walk["answer"]
+    assert "→ not held" in panel.view.walk["answer"]
