@@ -26,7 +26,9 @@ ARGUMENTS = (
     word("back", _("grows out of"), arms.BACKS, "wall", "wall", _("What holds the root.")),
     _size("wall", _("wall thickness"), "12 in", "300 mm"),
     amount("back_span", _("span behind"), "length", "13 ft", "4 m"),
-    word("shape", _("is"), arms.SHAPES, "slab", "slab", _("As the bars say, unless typed.")),
+    word(
+        "shape", _("looked at as"), arms.SHAPES, "slab", "slab", _("As the bars say, unless typed.")
+    ),
     _size("width", _("width"), "12 in", "1000 mm", "", _("Of the beam, or of the strip of slab.")),
     _size("depth", _("depth at the root"), "8 in", "200 mm"),
     _size("tip_depth", _("depth at the tip"), "", "", "", _("As `depth` unless typed.")),

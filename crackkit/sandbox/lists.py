@@ -52,7 +52,7 @@ class Amounts(Argument):
     Attributes
     ----------
     each : str
-        Label of one of them, with its number put in for ``{n}``.
+        Label of one of them, with its number put in for ``{n}``, its letter for ``{letter}``.
     shares : bool
         Whether one amount can stand for every place.
     """
@@ -80,7 +80,10 @@ class Amounts(Argument):
         if len(value) == 1:
             return (Knob(self.label, self.quantity, value[0]),)
         named = enumerate(value, 1)
-        return tuple(Knob(self.each.format(n=n), self.quantity, one) for n, one in named)
+        return tuple(
+            Knob(self.each.format(n=n, letter=chr(ord("A") + n - 1)), self.quantity, one)
+            for n, one in named
+        )
 
     def turned(self, value, numbers) -> tuple[float, ...]:
         """Give the other numbers."""

@@ -20,7 +20,7 @@ def shape_of(typed: dict, by_name: dict) -> str:
         The arguments, which read the notes of bars.
     """
     if "shape" in typed:
-        return typed["shape"]
+        return by_name["shape"].read(typed["shape"])
     if "flange_width" in typed or "flange_depth" in typed:
         return "tee"
     notes = [by_name[face].read(typed[face]) for face in FACES if face in typed]

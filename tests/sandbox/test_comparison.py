@@ -2,7 +2,7 @@
 
 import pytest
 
-from crackkit.sandbox import SimpleBeam, WrongInput, compare
+from crackkit.sandbox import Cantilever, ContinuousBeam, SimpleBeam, WrongInput, compare
 from crackkit.units import shown
 
 
@@ -69,3 +69,16 @@ def test_the_place_of_the_widest_crack_is_told(beam):
     cells = row(compare(beam, other), "where")
     assert cells[1].startswith("bottom, at ")
     assert cells[2] == "top, at 6.0\u202fft"
+
+
+def test_structures_of_different_kinds_stand_side_by_side(beam):
+    table = compare(beam, Cantilever(overhang="6 ft"), ContinuousBeam(spans="2 x 16 ft"))
+    assert row(table, "overhang")[1:] == ("—", "6 ft", "—")
+    assert len(row(table, "verdict")) == 4
+
+
+def test_a_floor_is_compared_by_the_widest_crack_of_any_arrangement():
+    floor = ContinuousBeam(spans="3 x 5 m", dead="1.5 kN/m", live="6 kN/m")
+    table = compare(floor, floor.but(live_on="none"))
+    cells = row(table, "widest crack")
+    assert cells[1] == cells[2] == shown(floor.outcome.verdict.width, "width", "SI")
