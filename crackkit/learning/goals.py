@@ -34,6 +34,11 @@ def _width(task, system: str) -> str:
     return shown(task.structure.solve().verdict.limit.width, "width", system)
 
 
+def _hold_always(task, _system: str) -> str:
+    text = _("The bars hold {n} times the load, wherever the loads that come and go stand.")
+    return text.format(n=task.reserve)
+
+
 def _fine(task, system: str) -> str:
     return _("No crack is wider than {width}.").format(width=_width(task, system))
 
@@ -56,6 +61,7 @@ def _plain(text: str) -> Callable[..., str]:
 
 
 HOLD = Goal(_hold, holding.hold)
+HOLD_ALWAYS = Goal(_hold_always, holding.hold_always)
 FINE = Goal(_fine, holding.fine)
 FINE_ALWAYS = Goal(_fine_always, holding.fine_always)
 COVERED = Goal(
@@ -71,4 +77,4 @@ COVER = Goal(_plain(_("The cover is at least what this place asks for.")), layin
 
 BEAM = (HOLD, FINE, STEEL, ROOM, COVER)
 ARM = (HOLD, FINE, ANCHORED, STEEL, ROOM, MAT, COVER)
-FLOOR = (COVERED, FINE_ALWAYS, STEEL, ROOM, COVER)
+FLOOR = (COVERED, HOLD_ALWAYS, FINE_ALWAYS, STEEL, ROOM, COVER)

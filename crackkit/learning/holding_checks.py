@@ -4,6 +4,7 @@ import numpy as np
 
 from crackkit.learning.check import Check
 from crackkit.learning.laying_checks import covers_of_layers
+from crackkit.learning.places import place_named, stretch_told
 from crackkit.structures.outcome import UNHELD, YIELDS
 from crackkit.units import shown
 from crackkit.words import _
@@ -23,6 +24,34 @@ def hold(task, _structure, outcome, system: str) -> Check:
     measured = _("{n} times the load").format(n=f"{times:.2f}") if times else _("no load")
     ok = not worst.moment or (times >= task.reserve and outcome.verdict.key != YIELDS)
     return Check("hold", name, ok, measured, wanted, _hold_text(ok, outcome, system))
+
+
+def hold_always(task, structure, outcome, system: str) -> Check:
+    """Check the same for every crack that some arrangement of the loads opens.
+
+    Counted by the pull in the bars at each crack, against what they can build up there.
+    """
+    name, found = _("The bars hold"), outcome.range.cracks
+    wanted = _("{n} times the load").format(n=f"{task.reserve:.2f}")
+    if not found:
+        return Check("hold", name, True, _("no crack"), wanted, _("It does not crack at all."))
+    if any(crack.width is None for crack in found):
+        text = _("No bar crosses a crack that opens when there is {loads}.")
+        widest = outcome.range.widest
+        words = outcome.range.arrangement(widest.face, widest.at).words
+        said = text.format(loads=words)
+        return Check("hold", name, False, _("nothing holds it"), wanted, said)
+    worst = min(found, key=lambda c: c.developed / max(c.steel_stress, 1e-9))
+    times = structure.yield_strength * worst.developed / max(worst.steel_stress, 1e-9)
+    ok, measured = times >= task.reserve, _("{n} times the load").format(n=f"{times:.2f}")
+    text = _("Strength to spare.") if ok else _weak_place(structure, worst, system)
+    return Check("hold", name, ok, measured, wanted, text)
+
+
+def _weak_place(structure, crack, system: str) -> str:
+    face = _("on top") if crack.face == "top" else _("at the bottom")
+    text = _("Too little to spare {face}, {place}. Add steel there, or let the bars reach farther.")
+    return text.format(face=face, place=place_named(structure, crack.at, system))
 
 
 def _hold_text(ok: bool, outcome, system: str) -> str:
@@ -124,11 +153,10 @@ def covered(_task, _structure, outcome, system: str) -> Check:
         return Check("covered", name, True, wanted, wanted, _("Bars cross wherever it can crack."))
     worst = max(gaps, key=lambda gap: gap.end - gap.start)
     face = _("On top") if worst.face == "top" else _("At the bottom")
-    origin = outcome.structure.origin
-    a, b = (shown(x - origin, "length", system) for x in (worst.start, worst.end))
+    stretch = stretch_told(outcome.structure, worst.start, worst.end, system)
     what = _("the bars end too close by") if worst.slips else _("no bar crosses")
-    text = _("{face}, from {a} to {b}, {what} when there is {loads}.")
-    said = text.format(face=face, a=a, b=b, what=what, loads=worst.arrangement.words)
+    text = _("{face}, from {stretch}, {what} when there is {loads}.")
+    said = text.format(face=face, stretch=stretch, what=what, loads=worst.arrangement.words)
     return Check("covered", name, False, str(len(gaps)), wanted, said)
 
 
