@@ -131,7 +131,7 @@ class Answered:
         lines = [verdict_words(self.outcome)]
         lines += [f"{k}. {question} {a}" for k, (question, a) in enumerate(self.answers, 1)]
         lines += [line for told in self.told for line in told.lines()]
-        return "\n".join([*lines, *self.notes, *self.cautions])
+        return "\n".join([*lines, *self.cautions, *self.notes])
 
     def _repr_mimebundle_(self, include=None, exclude=None) -> dict:
         return {"text/html": self.html(), "text/plain": repr(self)}
@@ -144,7 +144,8 @@ class Answered:
                 on_page(self.picture(), self.picture("narrow")),
                 markup.answers(self.answers),
                 *(told.html() for told in self.told),
-                markup.points((*self.notes, *self.cautions)),
+                markup.points(self.cautions),
+                *(markup.paragraph(note) for note in self.notes),
                 markup.folded(_("On site"), markup.points(ON_SITE)),
                 markup.folded(_("What was put in"), self.inputs_table()),
                 markup.folded(_("The working, step by step"), self.working._repr_html_()),
