@@ -253,7 +253,9 @@ def _other_promises(system: str) -> dict[str, bool]:
     bare = replace(balcony(system), uniform_load=0.0, loads=(ArmLoad(0.0, 300.0),))
     bare = replace(bare, top=replace(bare.top, laid=False)).solve()
     return {
-        "straight in the wall is not enough": straight.widest.developed < 0.7,
+        "straight in the wall they have little more than half": 0.5
+        < straight.widest.developed
+        < 0.65,
         "and leaves too little to spare": spare(straight) < 1.3,
         "a hook helps": hooked.widest.developed > 1.4 * straight.widest.developed,
         "bare concrete is warned of": not bare.cracks and _warned(bare, "unguarded"),

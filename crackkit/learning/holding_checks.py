@@ -154,9 +154,10 @@ def covered(_task, _structure, outcome, system: str) -> Check:
     worst = max(gaps, key=lambda gap: gap.end - gap.start)
     face = _("On top") if worst.face == "top" else _("At the bottom")
     stretch = stretch_told(outcome.structure, worst.start, worst.end, system)
-    what = _("the bars end too close by") if worst.slips else _("no bar crosses")
     text = _("{face}, from {stretch}, {what} when there is {loads}.")
-    said = text.format(face=face, stretch=stretch, what=what, loads=worst.arrangement.words)
+    said = text.format(
+        face=face, stretch=stretch, what=worst.fault_words, loads=worst.arrangement.words
+    )
     return Check("covered", name, False, str(len(gaps)), wanted, said)
 
 
