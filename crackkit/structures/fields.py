@@ -73,6 +73,9 @@ class Declared:
         Allowed values of a choice.
     help : str
         One sentence: what it is and how it is measured.
+    when : callable or None
+        From (whole structure, owning part): whether the input means anything there. One that
+        does not has no control and is not held to its range.
     """
 
     label: str
@@ -81,6 +84,7 @@ class Declared:
     high: float | Callable = 0.0
     choices: tuple = ()
     help: str = ""
+    when: Callable | None = None
 
 
 class Input(NamedTuple):
@@ -92,23 +96,25 @@ class Input(NamedTuple):
     low: float | None
     high: float | None
     groups: tuple = ()
+    applies: bool = True
 
 
-def number(label, quantity, low, high, default, help=""):
+def number(label, quantity, low, high, default, help="", when=None):
     """Declare a number [inner unit of the quantity] between `low` and `high`."""
-    declared = Declared(label, quantity, low, high, help=help)
+    declared = Declared(label, quantity, low, high, help=help, when=when)
     return dataclasses.field(default=default, metadata={"declared": declared})
 
 
-def choice(label, choices, default, help=""):
+def choice(label, choices, default, help="", when=None):
     """Declare one of several named values; `choices` holds pairs (value, label)."""
-    declared = Declared(label, "choice", choices=tuple(choices), help=help)
+    declared = Declared(label, "choice", choices=tuple(choices), help=help, when=when)
     return dataclasses.field(default=default, metadata={"declared": declared})
 
 
-def switch(label, default, help=""):
+def switch(label, default, help="", when=None):
     """Declare a yes or no."""
-    declared = Declared(label, "switch", choices=((True, _("yes")), (False, _("no"))), help=help)
+    choices = ((True, _("yes")), (False, _("no")))
+    declared = Declared(label, "switch", choices=choices, help=help, when=when)
     return dataclasses.field(default=default, metadata={"declared": declared})
 
 
@@ -146,6 +152,21 @@ def input_at(structure, path: str) -> Input:
     raise KeyError(path)
 
 
+def part_input(structure, owner, path: str) -> Input:
+    """Give one input of a part that is at hand, without a walk through the whole structure.
+
+    Parameters
+    ----------
+    structure, owner : object
+        The whole, and the part the input belongs to.
+    path : str
+        Path of the input in the whole; its last step is the name in the part.
+    """
+    name = path.rpartition(".")[2]
+    declared = dict(_declarations(type(owner)))[name]["declared"]
+    return _resolved(structure, _Place(owner, path, declared, getattr(owner, name), ()))
+
+
 @cache
 def _declarations(kind: type) -> tuple:
     return tuple((field.name, field.metadata) for field in dataclasses.fields(kind))
@@ -174,7 +195,8 @@ def _resolved(root, place: _Place) -> Input:
     if not declared.choices:
         low, high = _bound(declared.low, root, place), _bound(declared.high, root, place)
         high = max(low, high)
-    return Input(place.path, declared, place.value, low, high, place.groups)
+    applies = declared.when is None or bool(declared.when(root, place.owner))
+    return Input(place.path, declared, place.value, low, high, place.groups, applies)
 
 
 def _bound(bound, root, place: _Place) -> float:
@@ -234,7 +256,7 @@ def _is_number(value) -> bool:
 
 
 def _within(item: Input) -> bool:
-    if item.declared.choices:
+    if item.declared.choices or not item.applies:
         return True
     slack = 1e-9 * max(1.0, abs(item.high))
     return item.low - slack <= item.value <= item.high + slack

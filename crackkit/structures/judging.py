@@ -3,12 +3,12 @@
 from dataclasses import dataclass
 
 from crackkit.mechanics.bars import (
-    clear_spacing,
     least_clear_spacing_aci,
     least_clear_spacing_en,
 )
 from crackkit.mechanics.cover import least_cover
 from crackkit.mechanics.crack_limits import Limit, limit
+from crackkit.structures.least_steel import least_steel
 from crackkit.structures.member import Layer, Member
 from crackkit.structures.outcome import (
     TIGHT,
@@ -24,6 +24,7 @@ from crackkit.structures.outcome import (
 )
 from crackkit.words import _
 
+NEAR = 0.4  # share of the strength from which uncracked concrete without bars is warned of
 AGGREGATE = 20.0  # largest stone in the concrete [mm]; common practice
 
 
@@ -114,16 +115,41 @@ def cautions(case: Case) -> tuple[Caution, ...]:
 
 
 def _grave(case: Case):
-    if case.unheld:
-        yield Caution("unheld", _("Nothing holds a crack here: the beam would break."), grave=True)
+    if case.unheld and case.falls:
+        yield Caution("unheld", _("Nothing holds a crack here: it would break."), grave=True)
+    elif case.unheld:
+        text = _("Nothing holds a crack here: only its neighbours keep it up.")
+        yield Caution("unheld", text, grave=True)
     elif case.falls:
-        yield Caution(
-            "falls", _("The load is more than the beam can carry: it would fall."), grave=True
-        )
+        yield Caution("falls", _("The load is more than it can carry: it would fall."), grave=True)
+    yield from _unguarded(case)
     if min(case.reactions, default=0.0) < -1e-6 * sum(map(abs, case.reactions)):
         text = _("A support has to hold the beam down: unless it is tied, the beam lifts off it.")
         yield Caution("uplift", text, grave=True)
     yield from _useless_bars(case)
+
+
+def _unguarded(case: Case):
+    """Warn of concrete that has not cracked yet and has nothing behind it."""
+    waiting = [zone for zone in case.zones if not zone.cracked and zone.peak > NEAR]
+    if any(not _guarding(case.member, zone) for zone in waiting):
+        text = _(
+            "It has not cracked yet, but nothing would hold the first crack: it breaks without "
+            "warning. Concrete alone must never be relied upon."
+        )
+        yield Caution("unguarded", text, grave=True)
+
+
+def _guarding(member: Member, zone: TensionZone) -> list[Layer]:
+    """Bars that cross the most stretched place of a zone on its stretched side."""
+    middle = float(member.depth_at(zone.at)) / 2
+    sense = 1 if zone.face == "bottom" else -1
+    return [
+        item
+        for item in member.layers
+        if item.start < zone.at < item.end
+        and sense * (float(member.layer_depth(item, zone.at)) - middle) > 0
+    ]
 
 
 def _useless_bars(case: Case):
@@ -139,18 +165,19 @@ def _useless_bars(case: Case):
 
 
 def _listed(case: Case, labels: set) -> str:
-    return _(" and ").join(item.label for item in case.member.layers if item.label in labels)
+    named = dict.fromkeys(item.label for item in case.member.layers if item.label in labels)
+    return _(" and ").join(named)
 
 
 def _ends_short(item: Layer, crack: Crack) -> bool:
-    on_its_side = (item.key == crack.face) or crack.face in item.key
-    return on_its_side and not item.start < crack.at < item.end
+    return item.face == crack.face and not item.start < crack.at < item.end
 
 
 def _bars_cautions(case: Case):
     for item in case.member.layers:
         yield from _cover_caution(case.member, item)
         yield from _spacing_caution(case.member, item)
+    yield from _little_steel(case)
     if any(0 < c.developed < 1.0 - 1e-6 for c in case.cracks):
         yield Caution(
             "anchorage",
@@ -158,9 +185,22 @@ def _bars_cautions(case: Case):
         )
 
 
+def _little_steel(case: Case):
+    """Warn of bars that could not take over what the concrete lets go as it cracks."""
+    for zone in case.zones:
+        bars = _guarding(case.member, zone)
+        if zone.peak <= NEAR or not bars:
+            continue
+        least, clause = least_steel(case.member, zone.face, zone.at, bars)
+        if sum(item.area for item in bars) < 0.999 * least:
+            text = _("Less steel than {clause} asks for: as it cracks, the bars may give way.")
+            yield Caution("little_steel", text.format(clause=clause))
+            return
+
+
 def _cover_caution(member: Member, item: Layer):
     to_face = min(item.depth, member.section.depth - item.depth) - item.bar.diameter / 2
-    cover = min(to_face, item.side_cover)
+    cover = to_face if item.spacing else min(to_face, item.side_cover)
     place = member.code, member.exposure
     to_bars = least_cover(*place, item.bar.diameter)
     # the stirrups lie outside the bars and rust first
@@ -174,19 +214,13 @@ def _cover_caution(member: Member, item: Layer):
 
 
 def _spacing_caution(member: Member, item: Layer):
-    gap = clear_gap(member, item)
+    gap = member.clear_gap(item)
     if gap < 0:
         text = _("The {bars} do not fit side by side into the width.")
         yield Caution("no_room", text.format(bars=item.label), grave=True)
     elif gap < least_gap(member, item) - 0.5:
         text = _("The {bars} lie too close side by side: the stones do not pass between them.")
         yield Caution("spacing", text.format(bars=item.label))
-
-
-def clear_gap(member: Member, item: Layer) -> float:
-    """Clear distance of the bars of a layer [mm]; infinite for a single bar."""
-    width = member.section.width
-    return clear_spacing(width, item.side_cover, item.bar.diameter, item.number)
 
 
 def least_gap(member: Member, item: Layer) -> float:

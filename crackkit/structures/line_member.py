@@ -4,83 +4,106 @@ from functools import partial
 
 import numpy as np
 
-from crackkit.mechanics.elastic_profile import rectangle_profile
-from crackkit.mechanics.stress_field import stress_field
 from crackkit.structures.cracking import cracks
 from crackkit.structures.judging import Case, cautions, verdict
 from crackkit.structures.line_movement import movement
 from crackkit.structures.line_working import working
 from crackkit.structures.member import Layer, Member
-from crackkit.structures.outcome import Outcome, SteelLine, StressMap
+from crackkit.structures.outcome import Movement, Outcome, SteelLine
+from crackkit.structures.stress_mapping import stress_map
 from crackkit.structures.stretching import Stretch, stretch, tension_zones
 from crackkit.structures.worst_place import breaks_at, worst_section
 
 STATIONS = 161
-MAP_COLUMNS, MAP_ROWS = 120, 25
+BESIDE = 0.001  # mm beside a support that holds the member fast, where the moment jumps
 
 
-def outcome(structure, member: Member, bent, line_load: float) -> Outcome:
-    """Answer the four questions for a straight member that has been solved for bending.
+def outcome(structure, member: Member, bent) -> Outcome:
+    """Answer the four questions for a straight member whose moments follow from statics.
 
     Parameters
     ----------
     structure : object
-        The inputs; kept in the Outcome. Has ``supports``, two places [mm].
+        The inputs; kept in the Outcome. Has ``held_by`` (supports) and ``spread`` (loads).
     member : Member
         Section, bars and material.
     bent : BeamState
         Moments and shears along the member.
-    line_load : float
-        Spread load on the top face [N/mm].
 
     Returns
     -------
     Outcome
     """
-    x = stations(member, bent)
-    shear = 0.5 * (bent.shear(x, "left") + bent.shear(x))
-    stretched = stretch(member, x, bent.moment(x), shear)
+    stretched = stretched_by(member, bent, structure.held_by)
     zones = tension_zones(stretched)
     found = cracks(stretched, zones)
-    worst = worst_section(stretched, zones, found)
     broken = breaks_at(stretched, found)
     case = Case(member, zones, found, broken is not None, tuple(bent.reactions.tolist()))
-    return Outcome(
-        structure=structure,
-        movement=movement(stretched, structure.supports, broken),
-        tension=zones,
-        cracks=found,
-        steel=tuple(_steel_line(stretched, k, item) for k, item in enumerate(member.layers)),
-        verdict=verdict(case),
-        cautions=cautions(case),
-        stresses=stress_map(stretched, line_load),
-        worst=worst,
-        x=x,
-        moment=stretched.moment,
-        shear=stretched.shear,
-        steel_mass=member.steel_mass,
-        work=partial(working, stretched, worst),
-        depth=member.depth_at(x),
-    )
+    moved = movement(stretched, structure.held_by, broken)
+    return assembled(structure, stretched, case, moved)
 
 
-def stations(member: Member, bent) -> np.ndarray:
+def assembled(structure, stretched: Stretch, case: Case, moved: Movement, **more) -> Outcome:
+    """Put the answers together.
+
+    Parameters
+    ----------
+    structure : object
+        The inputs.
+    stretched : Stretch
+        Bending under the present loads.
+    case : Case
+        Zones and cracks under the present loads.
+    moved : Movement
+    more
+        Fields of the Outcome that are not the usual ones.
+    """
+    member, worst = stretched.member, worst_section(stretched, case.zones, case.cracks)
+    usual = {
+        "structure": structure,
+        "movement": moved,
+        "tension": case.zones,
+        "cracks": case.cracks,
+        "steel": tuple(_steel_line(stretched, k, item) for k, item in enumerate(member.layers)),
+        "stresses": stress_map(stretched, structure.spread),
+        "worst": worst,
+        "x": stretched.x,
+        "moment": stretched.moment,
+        "shear": stretched.shear,
+        "steel_mass": member.steel_mass,
+        "work": partial(working, stretched, worst),
+        "depth": stretched.states.depth,
+    }
+    judged = {} if "verdict" in more else {"verdict": verdict(case), "cautions": cautions(case)}
+    return Outcome(**{**usual, **judged, **more})
+
+
+def stretched_by(member: Member, bent, held_by) -> Stretch:
+    """Work out the pull at both faces along a member that has been solved for bending."""
+    x = stations(member, bent, held_by)
+    shear = 0.5 * (bent.shear(x, "left") + bent.shear(x))
+    return stretch(member, x, bent.moment(x), shear)
+
+
+def stations(member: Member, bent, held_by=()) -> np.ndarray:
     """Stations [mm]: evenly spread, with every place where something begins, ends or peaks."""
     ends = [place for item in member.layers for place in _bar_places(member, item)]
+    ends += [place for place, _depth in member.depths]
+    ends += [support.at - BESIDE for support in held_by if support.kind == "fixed"]
     even = np.linspace(0.0, member.length, STATIONS)
     every = np.concatenate([even, bent.stations(), np.array(ends)])
     return np.unique(np.clip(every, 0.0, member.length))
 
 
 def _bar_places(member: Member, item: Layer) -> tuple[float, ...]:
-    reach = member.anchorage(item)
-    return item.start, item.start + reach, item.end - reach, item.end
+    left, right = member.end_lengths(item)
+    return item.start, item.start + left, item.end - right, item.end
 
 
 def _steel_line(stretched: Stretch, index: int, item: Layer) -> SteelLine:
     member, along = stretched.member, stretched.states
     axis, inertia = along.at_row(stretched.row)
-    lever = member.ratio * (item.depth - axis)
+    lever = member.ratio * (along.bar_depth[index] - axis)
     # where nothing stretched crosses a crack the cracked section has no stiffness, and bars on
     # the squeezed side carry nothing that could be told
     bears = along.present[index] & (inertia > 0)
@@ -104,19 +127,3 @@ def _steel_line(stretched: Stretch, index: int, item: Layer) -> SteelLine:
         item.hooks,
         item.spacing,
     )
-
-
-def stress_map(stretched: Stretch, line_load: float) -> StressMap:
-    """Map the principal stress of the uncracked member over a grid."""
-    member, x = stretched.member, stretched.x
-    columns = np.linspace(0.0, member.length, MAP_COLUMNS)
-    rows = np.linspace(0.0, member.section.depth, MAP_ROWS)
-    field = stress_field(
-        columns,
-        rectangle_profile(rows, member.section.width, member.section.depth),
-        np.interp(columns, x, stretched.moment),
-        np.interp(columns, x, stretched.shear),
-        line_load,
-    )
-    larger = np.where(field.s1 > -field.s2, field.s1, field.s2)
-    return StressMap(columns, rows, larger / member.cracking_strength)

@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from crackkit.mechanics.deflection import deflection_from_curvature
+from crackkit.mechanics.deflection import deflection_over_supports
 from crackkit.mechanics.tension_stiffening import mean_curvature
 from crackkit.structures.member import LASTING_STRENGTH_ACI, Member
 from crackkit.structures.outcome import Movement
@@ -12,24 +12,34 @@ FALL = 1 / 14  # drawn drop of a member that falls, as a share of its length
 
 
 def curvature(stretched: Stretch) -> np.ndarray:
-    """Mean curvature along the member [1/mm], sagging positive, tension stiffening included.
+    """Mean curvature along the member [1/mm], sagging positive, tension stiffening included."""
+    return Bending(stretched)(stretched.moment)
+
+
+class Bending:
+    """How much the member bends at each station under any moment there.
 
     EN 1992-1-1 (7.18)-(7.19); by ACI 318-19 Table 24.2.3.5 the same interpolation stands with
     two thirds of the cracking moment.
     """
-    member, along = stretched.member, stretched.states
-    row = np.where(stretched.moment >= 0, 1, 2)
-    _axis, inertia = along.at_row(row)
-    uncracked = member.modulus * along.inertia[0]
-    cracked = np.where(inertia > 0, member.modulus * inertia, uncracked)
-    first = _cracking_moment(stretched) * _strength_share(member)
-    return mean_curvature(stretched.moment, first, uncracked, cracked, _beta(member))
 
+    def __init__(self, stretched: Stretch):
+        member, along = stretched.member, stretched.states
+        self.whole = member.modulus * along.inertia[0]
+        cracked = member.modulus * along.inertia[1:]
+        # where nothing holds a crack the whole section counts: such a crack is a hinge of its own
+        self.cracked = np.where(cracked > 0, cracked, self.whole)
+        reach = np.stack([along.depth - along.axis[0], along.axis[0]])
+        strength = member.concrete.flexural * _strength_share(member)
+        self.cracks_at = strength * along.inertia[0] / reach
+        self.beta = _beta(member)
 
-def _cracking_moment(stretched: Stretch) -> np.ndarray:
-    member, along = stretched.member, stretched.states
-    reach = np.where(stretched.moment >= 0, member.section.depth - along.axis[0], along.axis[0])
-    return member.concrete.flexural * along.inertia[0] / reach
+    def __call__(self, moment: np.ndarray) -> np.ndarray:
+        """Mean curvature [1/mm] under moments [N mm] at the stations."""
+        sags = moment >= 0
+        first = np.where(sags, self.cracks_at[0], self.cracks_at[1])
+        cracked = np.where(sags, self.cracked[0], self.cracked[1])
+        return mean_curvature(moment, first, self.whole, cracked, self.beta)
 
 
 def _strength_share(member: Member) -> float:
@@ -42,27 +52,40 @@ def _beta(member: Member) -> float:
     return 0.5 if member.code == "EN" and member.duration == "lasting" else 1.0
 
 
-def movement(stretched: Stretch, supports: tuple[float, float], falls_at=None) -> Movement:
-    """Give the shape of the member on two supports [mm]; a picture of the fall if it falls."""
+def movement(stretched: Stretch, held_by, falls_at=None) -> Movement:
+    """Give the shape of the member on its supports; a picture of the fall if it falls."""
     x = stretched.x
     if falls_at is None:
-        down = deflection_from_curvature(x, curvature(stretched), supports)
+        down = deflection_over_supports(x, curvature(stretched), held_by)
     else:
-        down = _fall(stretched, supports, falls_at)
+        down = fall(stretched, held_by, falls_at)
+    return moved(x, down, falls_at)
+
+
+def moved(x: np.ndarray, down: np.ndarray, falls_at=None) -> Movement:
+    """Give a movement from how far each station [mm] moves down [mm]."""
     at = nearest(peaks(x, np.abs(down)), x[-1] / 2)
     return Movement(x, down, float(np.interp(at, x, down)), at, falls_at)
 
 
-def _fall(stretched: Stretch, supports: tuple[float, float], at: float) -> np.ndarray:
-    """Two stiff pieces with a hinge at the crack; the largest movement says nothing.
+def fall(stretched: Stretch, held_by, at: float) -> np.ndarray:
+    """Stiff pieces with a hinge at the crack [mm]; the largest movement says nothing.
 
     The hinge drops where the member sags; where it hogs, the end past the support drops and the
     hinge is lifted.
     """
-    x, (left, right) = stretched.x, supports
-    if not left < at < right:
-        shape = np.maximum(at - x if at <= left else x - at, 0.0)
+    x, places = stretched.x, sorted(support.at for support in held_by)
+    if not places[0] < at < places[-1]:
+        shape = np.maximum(at - x if at <= places[0] else x - at, 0.0)
     else:
-        hinge = 1.0 if np.interp(at, x, stretched.moment) >= 0 else -1.0
-        shape = hinge * np.minimum((x - left) / (at - left), (right - x) / (right - at))
+        (left, right), sags = places, np.interp(at, x, stretched.moment) >= 0
+        shape = np.minimum((x - left) / (at - left), (right - x) / (right - at))
+        shape = shape if sags else -shape
     return FALL * x[-1] * shape / np.abs(shape).max()
+
+
+def fall_between(x: np.ndarray, left: float, right: float, at: float) -> np.ndarray:
+    """One span that falls with a hinge at a crack, its neighbours staying up [mm]."""
+    at = min(max(at, left + 1.0), right - 1.0)
+    shape = np.minimum((x - left) / (at - left), (right - x) / (right - at))
+    return FALL * (right - left) * np.maximum(shape, 0.0)

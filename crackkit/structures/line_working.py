@@ -108,8 +108,8 @@ def _steel(stretched: Stretch, worst: WorstSection, held) -> Iterator[WorkingSte
     topic = _("The cracked section")
     member = stretched.member
     _index, outer = held.outermost
-    depth = member.section.depth
-    d = outer.depth if worst.face == "bottom" else depth - outer.depth
+    outer_depth = float(member.layer_depth(outer, worst.at))
+    d = outer_depth if worst.face == "bottom" else worst.section.depth - outer_depth
     x, inertia, n = held.squeezed, held.inertia, member.ratio
     yield WorkingStep("A_s", _("outermost bars that cross"), "", outer.area, "area", "", topic)
     yield WorkingStep("d", _("squeezed face to those bars"), "", d, "size", "", topic)

@@ -5,18 +5,21 @@ from functools import lru_cache
 
 import numpy as np
 
-from crackkit.mechanics.bars import Bar
+from crackkit.mechanics.bars import Bar, clear_spacing
 from crackkit.mechanics.concrete import Concrete, concrete, effective_modulus
 from crackkit.mechanics.development import (
     developed_share,
     development_length_aci,
     development_length_en,
 )
+from crackkit.mechanics.hooks import hooked_length_aci, hooked_length_en
 from crackkit.mechanics.section import Section, cracked, uncracked
+from crackkit.mechanics.tapered import states_along
 from crackkit.mechanics.us_customary import INCH
 
 STEEL_MODULUS = 200000.0  # MPa, EN 1992-1-1 3.2.7(4); ACI 318-19 20.2.2.2
 LEAST_COAT = 5.0  # mm of concrete that always stays under a bar trodden to the bottom
+LINE_POINTS = 9  # of the drawn line of a layer in a tapered member
 CREEP = 2.0  # creep coefficient of a load that stays for years; common practice
 STEEL_FACTOR = 1.15  # gamma_s, EN 1992-1-1 Table 2.1N: anchorage is for the design stress
 LASTING_STRENGTH_ACI = 2 / 3  # share of the cracking moment, ACI 318-19 Table 24.2.3.5
@@ -49,6 +52,9 @@ class Layer:
         Whether the left and the right end are bent into a standard hook.
     spacing : float or None
         Distance of the bars of a mat, centre to centre [mm]; None where bars are counted.
+    anchored : tuple of bool
+        Whether the left and the right end are anchored in what lies beyond the member, such as
+        the column or wall that holds its end fast: they count fully up to there.
     """
 
     key: str
@@ -63,6 +69,7 @@ class Layer:
     face: str = "bottom"
     hooks: tuple[bool, bool] = (False, False)
     spacing: float | None = None
+    anchored: tuple[bool, bool] = (False, False)
 
     @property
     def area(self) -> float:
@@ -95,8 +102,9 @@ class Member:
 
     @classmethod
     def of(cls, *, length, width, depth, layers, strength, yield_strength, **chosen) -> "Member":
-        """Make a rectangular member [mm, MPa]; `chosen` holds code, duration and exposure."""
-        section = Section(width, depth)
+        """Make a member [mm, MPa]; `chosen` holds code, duration, exposure, flange, depths."""
+        flange = chosen.pop("flange_width", None), chosen.pop("flange_depth", 0.0)
+        section = Section(width, depth, *flange)
         material = concrete(strength, depth, chosen["code"])
         return cls(length, section, layers, material, yield_strength, **chosen)
 
@@ -123,8 +131,10 @@ class Member:
         """Depth of a layer from the top face [mm] at places x [mm].
 
         Where a member tapers, its soffit rises: bottom bars rise with it, and top bars that lie
-        low rest on the form.
+        low rest on the form. A float where the depth is the same all along.
         """
+        if not self.depths:
+            return item.depth
         depth = self.depth_at(x)
         if item.face == "bottom":
             return depth - (self.section.depth - item.depth)
@@ -133,13 +143,12 @@ class Member:
 
     def line_of(self, item: Layer) -> np.ndarray:
         """Line of a layer: points (x, z) [mm], shape (k, 2)."""
+        ends = np.array([item.start, item.end])
+        if not self.depths:
+            return np.column_stack([ends, (item.depth, item.depth)])
         inner = [x for x, _depth in self.depths if item.start < x < item.end]
-        x = np.array([item.start, *inner, item.end])
-        if self.depths:
-            x = np.unique(np.concatenate([x, np.linspace(item.start, item.end, 9)]))
-        return np.column_stack(
-            [x, self.layer_depth(item, x) if self.depths else np.full(x.size, item.depth)]
-        )
+        x = np.unique(np.concatenate([ends, inner, np.linspace(*ends, LINE_POINTS)]))
+        return np.column_stack([x, self.layer_depth(item, x)])
 
     @property
     def cracking_strength(self) -> float:
@@ -161,6 +170,11 @@ class Member:
         if self.duration == "short":
             return self.concrete.modulus
         return effective_modulus(self.concrete.modulus, CREEP)
+
+    @property
+    def stiffness(self) -> float:
+        """Stiffness EI of the whole section, bars left out [N mm2], where it is deepest."""
+        return self.modulus * self.section.inertia
 
     @property
     def ratio(self) -> float:
@@ -196,6 +210,36 @@ class Member:
         top_cast = 1.3 if below > 12 * INCH else 1.0
         return development_length_aci(size, self.yield_strength, strength, top_cast=top_cast)
 
+    def end_lengths(self, item: Layer) -> tuple[float, float]:
+        """Lengths past which a layer counts fully, from its left and its right end [mm]."""
+        straight = self.anchorage(item)
+        if not any(item.hooks):
+            return straight, straight
+        hooked = min(self.hooked_length(item), straight)
+        return tuple(hooked if hook else straight for hook in item.hooks)
+
+    def hooked_length(self, item: Layer) -> float:
+        """Length past which a hooked end counts fully [mm], from the outside of the hook.
+
+        ACI 318-19 25.4.3.1; EN 1992-1-1:2004 8.4.4 with alpha_1 of Table 8.2.
+        """
+        size, strength = item.bar.diameter, self.concrete.strength
+        gap = self.clear_gap(item)
+        if self.code == "EN":
+            share = 1.0 if self.bond(item) == "good" else 0.7
+            cover = min(gap / 2, np.inf if item.spacing else item.side_cover)
+            return hooked_length_en(
+                size, self.yield_strength / STEEL_FACTOR, strength, share, cover
+            )
+        cover = np.inf if item.spacing else item.side_cover
+        return hooked_length_aci(size, self.yield_strength, strength, cover, gap + size)
+
+    def clear_gap(self, item: Layer) -> float:
+        """Clear distance of the bars of a layer [mm]; infinite for a single bar."""
+        if item.spacing:
+            return item.spacing - item.bar.diameter
+        return clear_spacing(self.section.width, item.side_cover, item.bar.diameter, item.number)
+
 
 @dataclass(frozen=True)
 class States:
@@ -211,6 +255,10 @@ class States:
         Share of their strength they can build up there [-].
     axis, inertia : ndarray, shape (3, n)
         Depth of the neutral axis from the top [mm], transformed inertia [mm4].
+    depth : ndarray, shape (n,)
+        Depth of the member [mm].
+    bar_depth : ndarray, shape (layers, n)
+        Depth of each layer from the top face [mm].
     """
 
     x: np.ndarray
@@ -218,6 +266,8 @@ class States:
     share: np.ndarray
     axis: np.ndarray
     inertia: np.ndarray
+    depth: np.ndarray
+    bar_depth: np.ndarray
 
     def at_row(self, row: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """Pick axis and inertia of the given row at each station."""
@@ -226,22 +276,42 @@ class States:
 
 
 def states(member: Member, x: np.ndarray) -> States:
-    """Work out the section states at stations x [mm]: once for each combination of bars."""
+    """Work out the section states at stations x [mm]."""
     share = _shares(member, x)
     present = share > 0.0
+    depth = member.depth_at(x)
+    bars = [np.broadcast_to(member.layer_depth(item, x), x.shape) for item in member.layers]
+    bar_depth = np.array(bars).reshape(len(bars), x.size)
+    found = _tapered if member.tapered else _even
+    return States(x, present, share, *found(member, present, depth, bar_depth), depth, bar_depth)
+
+
+def _even(member: Member, present, depth, _bar_depth) -> tuple[np.ndarray, np.ndarray]:
+    """Axis and inertia where the depth is the same all along: once for each set of bars."""
     code = (2 ** np.arange(len(member.layers))) @ present
-    axis, inertia = np.empty((3, x.size)), np.empty((3, x.size))
+    axis, inertia = np.empty((3, depth.size)), np.empty((3, depth.size))
     for value in set(code.tolist()):
         chosen = [item for bit, item in enumerate(member.layers) if value >> bit & 1]
         here = code == value
         for row, (z, i) in enumerate(section_states(member, chosen)):
             axis[row, here], inertia[row, here] = z, i
-    return States(x, present, share, axis, inertia)
+    return axis, inertia
+
+
+def _tapered(member: Member, present, depth, bar_depth) -> tuple[np.ndarray, np.ndarray]:
+    areas = np.array([item.area for item in member.layers]).reshape(-1, 1) * present
+    return states_along(member.section.width, depth, bar_depth, areas, member.ratio)
 
 
 def _shares(member: Member, x: np.ndarray) -> np.ndarray:
-    rows = [developed_share(x, i.start, i.end, member.anchorage(i)) for i in member.layers]
+    rows = [_share(member, item, x) for item in member.layers]
     return np.array(rows).reshape(len(rows), x.size)
+
+
+def _share(member: Member, item: Layer, x: np.ndarray) -> np.ndarray:
+    left, right = item.anchored
+    start, end = -np.inf if left else item.start, np.inf if right else item.end
+    return developed_share(x, start, end, *member.end_lengths(item))
 
 
 def section_states(member: Member, layers) -> tuple[tuple[float, float], ...]:

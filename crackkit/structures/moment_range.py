@@ -7,6 +7,14 @@ from functools import cached_property
 import numpy as np
 
 from crackkit.structures.outcome import Crack, decisive
+from crackkit.words import _
+
+NO_BAR, SLIPS, TOO_FEW = "no_bar", "slips", "too_few"
+FAULTS = {
+    NO_BAR: _("no bar crosses"),
+    SLIPS: _("the bars slip"),
+    TOO_FEW: _("too few bars"),
+}
 
 
 @dataclass(frozen=True)
@@ -21,14 +29,27 @@ class Arrangement:
         Place of each travelling load [mm]; None where it is away.
     words : str
         The same in words, for instance "live load on spans 1 and 3".
-    changes : dict
-        What to set to see it: path to value.
+    count : int
+        Number of spans [-].
+    moving : tuple of int
+        Which of the travelling loads those places belong to, counted from 0.
     """
 
     spans: tuple[int, ...]
     at: tuple[float | None, ...]
     words: str
-    changes: dict
+    count: int
+    moving: tuple[int, ...]
+
+    @property
+    def changes(self) -> dict:
+        """What to set to see it: path to value.
+
+        A load that is away goes over the end support, where it does nothing.
+        """
+        live = {f"spans.{k}.live": k + 1 in self.spans for k in range(self.count)}
+        rows = zip(self.moving, self.at, strict=True)
+        return live | {f"loads.{k}.at": 0.0 if at is None else at for k, at in rows}
 
 
 @dataclass(frozen=True)
@@ -41,8 +62,9 @@ class Gap:
         ``"top"`` or ``"bottom"``.
     start, end, at : float
         From where to where, and its worst place [mm].
-    slips : bool
-        Whether bars are there but end too close by; otherwise no bar crosses at all.
+    fault : str
+        ``"no_bar"`` crosses somewhere in it, the bars end too close by (``"slips"``), or there
+        are ``"too_few"`` of them.
     arrangement : Arrangement
         The loads that stretch the worst place most.
     """
@@ -51,8 +73,13 @@ class Gap:
     start: float
     end: float
     at: float
-    slips: bool
+    fault: str
     arrangement: Arrangement
+
+    @property
+    def fault_words(self) -> str:
+        """What is amiss, in words."""
+        return FAULTS[self.fault]
 
 
 @dataclass(frozen=True)

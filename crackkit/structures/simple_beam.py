@@ -4,23 +4,14 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from crackkit.mechanics import beam as beams
-from crackkit.mechanics import crack_limits
 from crackkit.structures import fields, line_member
+from crackkit.structures.counts import Count, load_counts
 from crackkit.structures.laid_bars import STIRRUP_SIZES, LaidBars, layer
+from crackkit.structures.materials import CODES, DURATIONS, EXPOSURES, UNIT_WEIGHT
 from crackkit.structures.member import Member
 from crackkit.structures.on_drawing import PIN, Footing, Grip, HungLoad, SpreadLoad
 from crackkit.structures.outcome import Outcome
 from crackkit.words import _
-
-CODES = (("ACI", "ACI 318-19"), ("EN", "EN 1992-1-1"))
-DURATIONS = (
-    ("short", _("short: minutes to days")),
-    ("lasting", _("lasting: months and years")),
-)
-EXPOSURES = tuple((limit.key, limit.label) for limit in crack_limits.LIMITS["ACI"])
-# Weight of reinforced concrete, N/mm3: EN 1991-1-1 Table A.1 gives 25 kN/m3; 150 lb/ft3
-# (23.6 kN/m3) is common practice with ACI 318.
-UNIT_WEIGHT = {"EN": 25.0e-6, "ACI": 23.56e-6}
 
 
 def _beam_length(beam, _load) -> float:
@@ -117,6 +108,11 @@ class SimpleBeam:
         return self.overhang_left, self.overhang_left + self.span
 
     @property
+    def held_by(self) -> tuple[beams.Support, ...]:
+        """The two supports, as mechanics wants them."""
+        return tuple(beams.Support(at) for at in self.supports)
+
+    @property
     def line_load(self) -> float:
         """Spread load with own weight, if that counts [N/mm]."""
         own = UNIT_WEIGHT[self.code] * self.width * self.depth if self.self_weight else 0.0
@@ -162,6 +158,12 @@ class SimpleBeam:
         own = self.line_load - self.uniform_load
         return (SpreadLoad(0.0, self.length, self.uniform_load, own),)
 
+    @property
+    def counts(self) -> tuple[Count, ...]:
+        """What the reader can have more or fewer of: point loads."""
+        place = self.length * (0.35, 0.65, 0.5)[len(self.loads) - 1]
+        return load_counts(self.loads, 3, PointLoad(self.loads[0].force, place))
+
     def bar_grips(self, key: str) -> tuple[Grip | None, Grip | None, Grip | None]:
         """What of a layer of bars can be dragged: its drop, its left end, its right end."""
         item = fields.input_at(self, f"{key}.drop")
@@ -179,9 +181,14 @@ class SimpleBeam:
             return {"overhang_right": self.length - value, "span": value - left}
         return {path: value}
 
+    @property
+    def member(self) -> Member:
+        """The same as a member with bars: what the cracking of the concrete depends on."""
+        return member(self)
+
     def solve(self) -> Outcome:
         """Answer the four questions."""
-        return line_member.outcome(self, member(self), bent(self), self.line_load)
+        return line_member.outcome(self, member(self), bent(self))
 
 
 def _reach(free: float, other: float) -> tuple[float, float]:
@@ -222,5 +229,4 @@ def bent(beam: SimpleBeam):
     if beam.line_load:
         w = beam.line_load
         loads.append(beams.LineLoad(0.0, beam.length, w, w))
-    supports = [beams.Support(at) for at in beam.supports]
-    return beams.solve(beam.length, supports, loads)
+    return beams.solve(beam.length, beam.held_by, loads)

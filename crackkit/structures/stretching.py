@@ -48,7 +48,7 @@ def stretch(member: Member, x, moment, shear) -> Stretch:
     along = states(member, x)
     per_moment = moment / (along.inertia[0] * member.cracking_strength)
     ratios = {
-        "bottom": per_moment * (member.section.depth - along.axis[0]),
+        "bottom": per_moment * (along.depth - along.axis[0]),
         "top": -per_moment * along.axis[0],
     }
     return Stretch(member, x, moment, shear, along, ratios)

@@ -25,8 +25,8 @@ def worst_section(stretched: Stretch, zones, found) -> WorstSection:
         cracked=crack is not None,
         moment=abs(moment),
         cracking_moment=_cracking_moment(stretched, face, at),
-        yield_moment=_yield_moment(stretched, bars, sense),
-        ultimate_moment=_ultimate_moment(stretched, bars, sense),
+        yield_moment=_yield_moment(stretched, at, bars, sense),
+        ultimate_moment=_ultimate_moment(stretched, at, bars, sense),
         steel_stress=crack.steel_stress if crack else 0.0,
         section=stretched.member.section_at(at),
     )
@@ -42,36 +42,40 @@ def _most_stretched(zones, stretched: Stretch) -> tuple[str, float]:
 def _cracking_moment(stretched: Stretch, face: str, at: float) -> float:
     member, along = stretched.member, stretched.states
     axis, inertia = (np.interp(at, along.x, rows[0]) for rows in (along.axis, along.inertia))
-    reach = member.section.depth - axis if face == "bottom" else axis
+    reach = float(member.depth_at(at)) - axis if face == "bottom" else axis
     return float(member.cracking_strength * inertia / reach)
 
 
 def _bars_at(stretched: Stretch, at: float) -> tuple[list, list]:
     """Depths [mm] and areas [mm2] of the bars at a place, counted by their developed share."""
-    along, layers = stretched.states, stretched.member.layers
+    along, member = stretched.states, stretched.member
     shares = [float(np.interp(at, along.x, row)) for row in along.share]
-    rows = [(i.depth, i.area * part) for i, part in zip(layers, shares, strict=True) if part > 0]
+    rows = [
+        (float(member.layer_depth(i, at)), i.area * part)
+        for i, part in zip(member.layers, shares, strict=True)
+        if part > 0
+    ]
     return [depth for depth, _a in rows], [area for _d, area in rows]
 
 
-def _yield_moment(stretched: Stretch, bars, sense: int) -> float:
+def _yield_moment(stretched: Stretch, at: float, bars, sense: int) -> float:
     # with the modulus of this load, as the stress in the bars is worked out
     member = stretched.member
     material = replace(member.concrete, modulus=member.modulus)
-    return _bar_moment(yield_moment, stretched, bars, material, sense)
+    return _bar_moment(yield_moment, stretched, at, bars, material, sense)
 
 
-def _ultimate_moment(stretched: Stretch, bars, sense: int) -> float:
-    return _bar_moment(ultimate_moment, stretched, bars, stretched.member.concrete, sense)
+def _ultimate_moment(stretched: Stretch, at: float, bars, sense: int) -> float:
+    return _bar_moment(ultimate_moment, stretched, at, bars, stretched.member.concrete, sense)
 
 
-def _bar_moment(rule, stretched: Stretch, bars, material, sense: int) -> float:
+def _bar_moment(rule, stretched: Stretch, at: float, bars, material, sense: int) -> float:
     depths, areas = bars
     if not areas:
         return 0.0
     member = stretched.member
-    strength = member.yield_strength
-    return _known(rule, member.section, tuple(depths), tuple(areas), material, strength, sense)
+    strength, section = member.yield_strength, member.section_at(at)
+    return _known(rule, section, tuple(depths), tuple(areas), material, strength, sense)
 
 
 @lru_cache(maxsize=256)  # a load that moves along a beam meets the same few sections
@@ -103,5 +107,6 @@ def _candidates(found) -> list:
 def _spent(stretched: Stretch, crack) -> float:
     """Moment at a crack as a share of the moment it can bear [-]."""
     moment = abs(float(np.interp(crack.at, stretched.x, stretched.moment)))
-    bears = _ultimate_moment(stretched, _bars_at(stretched, crack.at), SENSE[crack.face])
+    bars = _bars_at(stretched, crack.at)
+    bears = _ultimate_moment(stretched, crack.at, bars, SENSE[crack.face])
     return moment / bears if bears > 0 else np.inf

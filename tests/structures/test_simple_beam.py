@@ -7,12 +7,12 @@ import numpy as np
 import pytest
 from scipy.integrate import quad
 
-from crackkit.structures.cracking import pieces, places
+from crackkit.structures.crack_places import cuts, places
 from crackkit.structures.crossing import bar_spacing
 from crackkit.structures.laid_bars import LaidBars
 from crackkit.structures.outcome import TIGHT, UNCRACKED, UNHELD, YIELDS
 from crackkit.structures.simple_beam import PointLoad, SimpleBeam, member
-from crackkit.structures.stretching import peaks
+from crackkit.structures.stretching import peaks, stretch
 
 NO_BARS = LaidBars(number=0)
 THREE = LaidBars(size="16", number=3)
@@ -279,8 +279,14 @@ def test_one_cage_has_one_width():
 
 
 def test_cracked_zones_are_cut_where_bars_end():
-    beam = member(point_loaded(bottom=LaidBars(size="16", left_gap=2500.0, right_gap=2500.0)))
-    assert pieces(beam, 2000.0, 4000.0) == [(2000.0, 2500.0), (2500.0, 3500.0), (3500.0, 4000.0)]
+    whole = member(point_loaded(bottom=LaidBars(size="16", left_gap=2500.0, right_gap=2500.0)))
+    x = np.linspace(0.0, whole.length, 11)
+    beam = stretch(whole, x, np.zeros(11), np.zeros(11))
+    assert cuts(beam, "bottom", 2000.0, 4000.0) == [
+        (2000.0, 2500.0),
+        (2500.0, 3500.0),
+        (3500.0, 4000.0),
+    ]
 
 
 def test_cracks_stand_at_both_of_two_equal_peaks():

@@ -285,7 +285,7 @@ def test_a_support_can_be_dragged_over_its_whole_range(beam, index, share):
 def test_the_strategy_reaches_every_verdict():
     seen = set()
 
-    @cases(200)
+    @cases(500)
     @given(st.one_of(simple_beams(), held_beams()))
     def look(beam):
         seen.add(beam.solve().verdict.key)

@@ -1,0 +1,162 @@
+"""Where cracks open in a bent member, and what crosses each of them.
+
+A cracked zone is cut at the ends of the bars, so that one set of bars crosses all cracks of a
+piece. Cracks stand where the member is bent most and from there outwards at the mean spacing of
+the code family; where bars would slip near their ends, the nearest crack is moved to the worst
+place, so that no short-cut bar goes unnoticed between two cracks.
+"""
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+
+from crackkit.mechanics.crack_width import en_2004, frosch
+from crackkit.structures.crossing import (
+    ROW,
+    Crossing,
+    crack_zone,
+    crossing,
+    developed_along,
+    spread_out,
+    steel_stress,
+)
+from crackkit.structures.member import Member
+from crackkit.structures.outcome import TensionZone
+from crackkit.structures.stretching import Stretch, peaks
+
+SPACING_RULE = {"ACI": frosch, "EN": en_2004}
+MEAN_TO_LARGEST = {"ACI": 1.5 / 2.0, "EN": 1 / 1.7}  # Frosch 1999; EN 1992-1-1 (history of 7.8)
+MOST_CRACKS = 100  # on the whole member; closer ones are thinned evenly
+INSIDE = 0.5  # mm that a crack keeps from the end of a bar, so that it is clear what crosses it
+SHORTEST = 1.0  # mm; no shorter piece of a cracked zone counts
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A piece of a cracked zone with one set of bars.
+
+    Attributes
+    ----------
+    held : Crossing
+        What crosses its cracks.
+    start, end : float
+        From where to where [mm].
+    """
+
+    held: Crossing
+    start: float
+    end: float
+
+
+def pieces(stretched: Stretch, zones: tuple[TensionZone, ...]) -> list[Piece]:
+    """Cut all cracked zones into pieces, from left to right in each."""
+    return [
+        Piece(crossing(stretched, zone.face, (a + b) / 2), a, b)
+        for zone in zones
+        for start, end in zone.cracked
+        for a, b in cuts(stretched, zone.face, start, end)
+    ]
+
+
+def cuts(stretched: Stretch, face: str, start: float, end: float) -> list[tuple[float, float]]:
+    """Cut a cracked zone [mm] at the ends of the bars, and where bars stop to hold."""
+    ends = {place for item in stretched.member.layers for place in (item.start, item.end)}
+    if stretched.member.tapered:
+        ends |= _changes(stretched, face)
+    at = [start, *sorted(p for p in ends if start + SHORTEST < p < end - SHORTEST), end]
+    return list(zip(at[:-1], at[1:], strict=True))
+
+
+def _changes(stretched: Stretch, face: str) -> set[float]:
+    """Places where bars of a tapered member come to lie on the stretched side, or leave it."""
+    holds = stretched.states.inertia[ROW[face]] > 0
+    edges = np.flatnonzero(holds[1:] != holds[:-1])
+    return set((0.5 * (stretched.x[edges] + stretched.x[edges + 1])).tolist())
+
+
+def all_places(stretched: Stretch, piece: Piece) -> np.ndarray:
+    """Every crack of a piece [mm]; where nothing holds, only the ones that open first."""
+    held, seeds = piece.held, most_bent(stretched, piece.start, piece.end)
+    if not held.stretched:
+        return _clear(seeds, piece)
+    first = spread_out(stretched, held, _clear(seeds[:1], piece))
+    spacing = mean_spacing(stretched.member, first, steel_stress(stretched, first, seeds[:1]))
+    spacing = max(spacing, stretched.member.length / MOST_CRACKS)
+    slips = _slipping(stretched, piece)
+    return _clear(
+        _snapped(places(seeds, piece.start, piece.end, spacing), slips, seeds, spacing), piece
+    )
+
+
+def worst_places(stretched: Stretch, piece: Piece) -> np.ndarray:
+    """Only the places of a piece where cracks are widest, and where bars would slip [mm]."""
+    seeds = most_bent(stretched, piece.start, piece.end)
+    slips = _slipping(stretched, piece) if piece.held.stretched else []
+    return _clear(sorted({*seeds, *slips}), piece)
+
+
+def _clear(at, piece: Piece) -> np.ndarray:
+    inside = min(INSIDE, (piece.end - piece.start) / 4)
+    return np.clip(np.asarray(at, dtype=float), piece.start + inside, piece.end - inside)
+
+
+def most_bent(stretched: Stretch, start: float, end: float) -> list[float]:
+    """Places of the largest moment between two places [mm]."""
+    x = stretched.x
+    first, last = np.searchsorted(x, (start, end), side="right")
+    inside = np.concatenate([[start], x[first:last], [end]])
+    return peaks(inside, np.abs(np.interp(inside, x, stretched.moment)))
+
+
+def mean_spacing(member: Member, held: Crossing, steel_stress: float) -> float:
+    """Mean distance of cracks [mm] by the rule of the code family."""
+    rule = SPACING_RULE[member.code](crack_zone(member, held, steel_stress))
+    return float(np.max(rule.spacing)) * MEAN_TO_LARGEST[member.code]
+
+
+def places(seeds, start: float, end: float, spacing: float) -> np.ndarray:
+    """Cracks at the seeds, evenly between them, and outwards from the outer ones [mm].
+
+    Parameters
+    ----------
+    seeds : sequence of float
+        Places of the largest moment, one or more, from left to right [mm].
+    start, end : float
+        Ends of the cracked piece [mm].
+    spacing : float
+        Least distance of two cracks [mm].
+    """
+    left, right = _fitting(seeds[0] - start, spacing), _fitting(end - seeds[-1], spacing)
+    rows = [seeds[0] - spacing * np.arange(left, 0, -1)]
+    for a, b in zip(seeds[:-1], seeds[1:], strict=True):
+        rows.append(np.linspace(a, b, max(_fitting(b - a, spacing), 1), endpoint=False))
+    return np.concatenate([*rows, seeds[-1] + spacing * np.arange(right + 1)])
+
+
+def _fitting(room: float, spacing: float) -> int:
+    # a hair more room, so that rounding does not decide on the last crack
+    return max(math.floor(room / spacing + 1e-6), 0)
+
+
+def _slipping(stretched: Stretch, piece: Piece) -> list[float]:
+    """Places where the bars need most of what they can build up, if they would slip there."""
+    inside = (stretched.x >= piece.start) & (stretched.x <= piece.end)
+    x, share = stretched.x[inside], developed_along(stretched, piece.held)[inside]
+    if share.size == 0 or share.min() >= 1.0:
+        return []
+    stress = steel_stress(stretched, spread_out(stretched, piece.held, x), x)
+    need = stress / (np.maximum(share, 1e-9) * stretched.member.yield_strength)
+    return peaks(x, need) if need.max() > 1.0 else []
+
+
+def _snapped(at: np.ndarray, targets, seeds, spacing: float) -> np.ndarray:
+    """Move the nearest crack to each target, but none away from a seed; else add one."""
+    for target in targets:
+        if min(abs(target - seed) for seed in seeds) < SHORTEST:
+            continue
+        gap = np.where(np.isin(at, seeds), math.inf, np.abs(at - target))
+        chosen = int(np.argmin(gap))
+        kept = np.delete(at, chosen) if gap[chosen] < spacing else at
+        at = np.append(kept, target)
+    return np.sort(at)

@@ -1,0 +1,226 @@
+"""What a floor must bear, whatever the loads that come and go do; which places no bar guards."""
+
+from dataclasses import replace
+
+import numpy as np
+
+from crackkit.mechanics import beam as beams
+from crackkit.mechanics.envelope import Envelope, moment_envelope
+from crackkit.structures.cracking import worst_cracks
+from crackkit.structures.crossing import ROW
+from crackkit.structures.judging import Case
+from crackkit.structures.moment_range import (
+    NO_BAR,
+    SLIPS,
+    TOO_FEW,
+    Arrangement,
+    Gap,
+    MomentRange,
+)
+from crackkit.structures.outcome import TIGHT, UNCRACKED, Verdict
+from crackkit.structures.stretching import SENSE, Stretch, intervals, nearest, peaks, tension_zones
+from crackkit.structures.worst_place import breaks_at
+from crackkit.words import _
+
+POSITIONS = 60  # of a travelling load, on the whole length
+SHORTEST = 1.0  # mm; no shorter gap counts
+
+
+def moment_range(floor, elastic: Stretch, shifted: np.ndarray) -> MomentRange:
+    """Work out the moments of every arrangement, and the stretches that no bar guards.
+
+    Parameters
+    ----------
+    floor : ContinuousBeam
+    elastic : Stretch
+        Present bending as if nothing had cracked.
+    shifted : ndarray
+        Present moments as cracks shift them [N mm].
+    """
+    found = envelope(floor, elastic.x, elastic.member.stiffness)
+    sides = {
+        "bottom": _bent(elastic, np.maximum(found.sagging, 0.0)),
+        "top": _bent(elastic, np.minimum(found.hogging, 0.0)),
+    }
+    stretched, gaps, opened = [], [], []
+    arrangement = _Arrangements(floor, found)
+    for face, side in sides.items():
+        zones = tension_zones(side)
+        stretched += [(face, a, b) for zone in zones for a, b in zone.cracked]
+        opened += worst_cracks(side, zones)
+        gaps += _gaps(side, face, arrangement)
+    cracks_bottom, cracks_top = cracking_moments(elastic)
+    return MomentRange(
+        x=elastic.x,
+        sagging=found.sagging,
+        hogging=found.hogging,
+        elastic=elastic.moment,
+        shifted=shifted,
+        cracks_bottom=cracks_bottom,
+        cracks_top=cracks_top,
+        stretched=tuple(stretched),
+        gaps=tuple(gaps),
+        cracks=tuple(opened),
+        arrangement=arrangement,
+    )
+
+
+def envelope(floor, x: np.ndarray, stiffness: float) -> Envelope:
+    """Work out the largest and smallest moments at stations x [mm], EI [N mm2] being even."""
+    own = floor.dead_load + floor.own_weight
+    always = [beams.LineLoad(0.0, floor.length, own, own)] if own else []
+    rows = zip(floor.places, floor.places[1:], strict=False)
+    load = floor.live_load
+    live = [beams.LineLoad(a, b, load, load) for a, b in rows] if load else []
+    forces = [one.force for one in floor.hung]
+    positions = np.linspace(0.0, floor.length, POSITIONS)
+    return moment_envelope(
+        floor.length, floor.held_by, always, live, forces, positions, x, stiffness
+    )
+
+
+def cracking_moments(stretched: Stretch) -> tuple[np.ndarray, np.ndarray]:
+    """Moments that crack the bottom (positive) and the top (negative) at the stations [N mm]."""
+    along = stretched.states
+    bears = stretched.member.cracking_strength * along.inertia[0]
+    return bears / (along.depth - along.axis[0]), -bears / along.axis[0]
+
+
+def _bent(elastic: Stretch, moment: np.ndarray) -> Stretch:
+    """The same member under other moments [N mm]."""
+    bottom, top = cracking_moments(elastic)
+    ratios = {"bottom": moment / bottom, "top": moment / top}
+    # cracks of the range are not drawn: they need no shear
+    return replace(elastic, moment=moment, shear=np.zeros_like(moment), face_ratio=ratios)
+
+
+class _Arrangements:
+    """Which arrangement of the loads stretches a face most at a place."""
+
+    def __init__(self, floor, found: Envelope):
+        self.floor, self.found = floor, found
+        self.moving = tuple(k for k, load in enumerate(floor.loads) if load.force)
+
+    def __call__(self, face: str, place: float) -> Arrangement:
+        found = self.found
+        k = int(np.argmin(np.abs(found.x - place)))
+        live, at = (
+            (found.live_sagging, found.at_sagging)
+            if face == "bottom"
+            else (found.live_hogging, found.at_hogging)
+        )
+        spans = tuple((np.flatnonzero(live[:, k]) + 1).tolist()) if live.size else ()
+        places = tuple(None if np.isnan(p) else float(p) for p in at[:, k]) if at.size else ()
+        words = arrangement_words(spans, tuple(self._span_of(p) for p in places))
+        return Arrangement(spans, places, words, len(self.floor.spans), self.moving)
+
+    def _span_of(self, place) -> int | None:
+        if place is None:
+            return None
+        return int(np.searchsorted(self.floor.places[1:-1], place, side="right")) + 1
+
+
+def arrangement_words(spans: tuple[int, ...], loaded: tuple[int | None, ...]) -> str:
+    """Say where the loads that come and go stand.
+
+    Parameters
+    ----------
+    spans : tuple of int
+        Spans that carry live load, counted from 1.
+    loaded : tuple of (int or None)
+        Span on which each travelling load stands; None where it is away.
+    """
+    told = []
+    if spans:
+        one, many = _("live load on span {n}"), _("live load on spans {n}")
+        text = one if len(spans) == 1 else many
+        told.append(text.format(n=listed([str(n) for n in spans])))
+    on = [str(n) for n in dict.fromkeys(loaded) if n is not None]
+    if on:
+        told.append(_("the travelling load on span {n}").format(n=listed(on)))
+    return _(", ").join(told) if told else _("no live load anywhere")
+
+
+def listed(words: list[str]) -> str:
+    """Join words: a, b and c."""
+    if len(words) < 2:
+        return "".join(words)
+    return _("{first} and {last}").format(first=", ".join(words[:-1]), last=words[-1])
+
+
+def _gaps(side: Stretch, face: str, arrangement) -> list[Gap]:
+    borne = np.abs(side.moment) - bears(side, face)
+    found = []
+    for a, b in _both(intervals(side.x, side.face_ratio[face] - 1.0), intervals(side.x, borne)):
+        at = _worst(side, face, a, b)
+        found.append(Gap(face, a, b, at, _fault(side, face, a, b, at), arrangement(face, at)))
+    return found
+
+
+def bears(side: Stretch, face: str) -> np.ndarray:
+    """Moment that the bars across a crack of a face can bear at each station [N mm].
+
+    Each bar counts with the force that it can build up there, by its developed share; where
+    nothing holds a crack it is 0.
+    """
+    along, member, row = side.states, side.member, ROW[face]
+    axis, inertia = along.axis[row], along.inertia[row]
+    areas, pulled = _pulled(side, face)
+    lever = (SENSE[face] * (along.bar_depth - axis) * areas * pulled).sum(axis=0)
+    force = member.yield_strength * (along.share * areas * pulled).sum(axis=0)
+    per_moment = member.ratio * lever / np.where(inertia > 0, inertia, 1.0)
+    return np.divide(force, per_moment, where=per_moment > 0, out=np.zeros(side.x.size))
+
+
+def _pulled(side: Stretch, face: str) -> tuple[np.ndarray, np.ndarray]:
+    """Areas of the layers [mm2] and where each crosses on the stretched side of a held crack."""
+    along, row = side.states, ROW[face]
+    areas = np.array([item.area for item in side.member.layers]).reshape(-1, 1)
+    beyond = SENSE[face] * (along.bar_depth - along.axis[row]) > 0
+    return areas, along.present & beyond & (along.inertia[row] > 0)
+
+
+def _both(some, others) -> list[tuple[float, float]]:
+    """Stretches [mm] that lie in one list and in the other."""
+    cut = [(max(a, c), min(b, d)) for a, b in some for c, d in others]
+    return [(a, b) for a, b in cut if b - a > SHORTEST]
+
+
+def _fault(side: Stretch, face: str, start: float, end: float, at: float) -> str:
+    """Say what is amiss in a gap: no bar, bars that end too close by, or too few of them."""
+    _areas, pulled = _pulled(side, face)
+    crossed = pulled.any(axis=0)
+    if not crossed[(side.x >= start) & (side.x <= end)].all():
+        return NO_BAR
+    k = int(np.argmin(np.abs(side.x - at)))
+    return SLIPS if (side.states.share[:, k][pulled[:, k]] < 1.0 - 1e-6).any() else TOO_FEW
+
+
+def _worst(side: Stretch, face: str, start: float, end: float) -> float:
+    inside = (side.x >= start) & (side.x <= end)
+    x, ratio = side.x[inside], side.face_ratio[face][inside]
+    return nearest(peaks(x, ratio), (start + end) / 2) if x.size else (start + end) / 2
+
+
+def range_case(shown: Stretch, found: MomentRange) -> Case:
+    """What verdict and cautions look at when every arrangement counts."""
+    broken = any(crack.width is None for crack in found.cracks) or _crushed(shown, found)
+    return Case(shown.member, (), found.cracks, broken)
+
+
+def _crushed(shown: Stretch, found: MomentRange) -> bool:
+    """Whether some arrangement is more than the section can bear, bars and concrete together."""
+    for face, moment in (("bottom", found.sagging), ("top", found.hogging)):
+        own = [crack for crack in found.cracks if crack.face == face]
+        if own and breaks_at(replace(shown, moment=moment), own) is not None:
+            return True
+    return False
+
+
+def worst_words(judged: Verdict, found: MomentRange) -> str:
+    """Say which arrangement the verdict is about."""
+    if judged.key in (UNCRACKED, TIGHT) or found.widest is None:
+        return judged.why
+    widest = found.widest
+    words = found.arrangement(widest.face, widest.at).words
+    return _("{loads}: {why}").format(loads=words[:1].upper() + words[1:], why=judged.why)

@@ -1,0 +1,208 @@
+"""What must hold for floors over several spans: symmetry, superposition, coverage."""
+
+import dataclasses
+
+import numpy as np
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from crackkit.mechanics import beam as beams
+from crackkit.structures import fields
+from crackkit.structures.continuous_beam import ContinuousBeam
+from crackkit.structures.floor_bars import FloorBars
+from crackkit.structures.floor_parts import Span, Support, Traveller
+from crackkit.structures.outcome import TIGHT, UNCRACKED, UNHELD
+from tests.structures.floors import floors, mirrored
+from tests.structures.test_simple_beam_properties import cases
+
+SKETCHED = {
+    "depth": 160.0,
+    "dead_load": 2.0,
+    "live_load": 20.0,
+    "bottom": FloorBars(size="16", spacing=100.0, cover=25.0),
+    "top": FloorBars(size="16", spacing=100.0, cover=25.0, face="top"),
+}
+
+
+def floor(**changes) -> ContinuousBeam:
+    """Three spans with bars where the sketch of an evenly loaded floor shows tension."""
+    spans = tuple(Span(5000.0, left_gap=300.0, right_gap=300.0) for _k in range(3))
+    supports = tuple(Support(left_reach=900.0, right_reach=900.0) for _k in range(4))
+    supports = (dataclasses.replace(supports[0], left_reach=0.0, right_reach=600.0), *supports[1:3])
+    supports = (*supports, Support(left_reach=600.0, right_reach=0.0))
+    return ContinuousBeam(**({"spans": spans, "supports": supports} | SKETCHED | changes))
+
+
+def test_the_present_moments_are_those_of_the_beam():
+    one = floor()
+    outcome = one.solve()
+    loads = [beams.LineLoad(s.start, s.end, s.total, s.total) for s in one.spread]
+    state = beams.solve(one.length, one.held_by, loads)
+    assert outcome.moment == pytest.approx(state.moment(outcome.x), rel=1e-9, abs=1.0)
+
+
+def test_the_range_holds_every_arrangement():
+    one = floor(loads=(Traveller(10e3, 2500.0),))
+    whole = one.solve().range
+    for code in range(8):
+        spans = [dataclasses.replace(s, live=bool(code >> k & 1)) for k, s in enumerate(one.spans)]
+        for at in (0.0, 1200.0, 2500.0, 7400.0, 11000.0):
+            loads = (Traveller(10e3, at),)
+            now = dataclasses.replace(one, spans=tuple(spans), loads=loads).solve()
+            moment = np.interp(whole.x, now.x, now.moment)
+            room = 0.01 * np.abs(whole.sagging - whole.hogging).max()
+            assert (moment <= whole.sagging + room).all()
+            assert (moment >= whole.hogging - room).all()
+
+
+def test_what_governs_can_be_set_and_is_then_what_the_range_says():
+    one = floor(loads=(Traveller(10e3, 2500.0),))
+    whole = one.solve().range
+    for face, moments in (("bottom", whole.sagging), ("top", whole.hogging)):
+        for place in (2000.0, 5000.0, 7500.0, 10000.0):
+            changes = whole.arrangement(face, place).changes
+            now = fields.fitted(one, changes)[0].solve()
+            k = int(np.argmin(np.abs(whole.x - place)))
+            moment = float(np.interp(whole.x[k], now.x, now.range.elastic))
+            assert moment == pytest.approx(moments[k], rel=2e-3, abs=1e3)
+
+
+def test_bars_only_where_the_sketch_shows_tension_are_caught_out():
+    gaps = floor().solve().range.gaps
+    assert any(gap.face == "top" and gap.fault == "no_bar" for gap in gaps)
+    assert all(gap.arrangement.words for gap in gaps)
+
+
+def test_bars_run_through_leave_no_gap_and_weigh_more():
+    cut, through = floor().solve(), floor(through=True).solve()
+    assert not through.range.gaps
+    assert through.steel_mass > cut.steel_mass
+
+
+def test_a_settled_support_uncovers_what_was_covered():
+    fine = floor(
+        spans=tuple(
+            Span(5000.0, left_gap=-100.0 * (k > 0), right_gap=-100.0 * (k < 2)) for k in range(3)
+        ),
+        supports=tuple(
+            Support(left_reach=min(k, 1) * 1900.0, right_reach=min(3 - k, 1) * 1900.0)
+            for k in range(4)
+        ),
+        depth=200.0,
+        live_load=5.0,
+    )
+    sunk = [dataclasses.replace(s, sunk=30.0 * (k == 1)) for k, s in enumerate(fine.supports)]
+    assert not fine.solve().range.gaps
+    assert dataclasses.replace(fine, supports=tuple(sunk)).solve().range.gaps
+
+
+def test_cracks_take_moment_away_from_the_place_that_cracks():
+    thin = FloorBars(size="10", spacing=150.0, cover=25.0)
+    bars = {"bottom": thin, "top": dataclasses.replace(thin, face="top")}
+    whole = floor(through=True, live_load=2.6, **bars).solve().range
+    over = int(np.argmin(np.abs(whole.x - 5000.0)))
+    assert whole.elastic[over] < whole.cracks_top[over]  # only the supports crack
+    assert whole.elastic.max() < whole.cracks_bottom[0]
+    assert abs(whole.shifted[over]) < 0.95 * abs(whole.elastic[over])
+
+
+def test_shifted_moments_keep_equilibrium():
+    whole = floor(through=True, live_load=5.0).solve().range
+    moved = whole.shifted - whole.elastic
+    for a, b in ((0.0, 5000.0), (5000.0, 10000.0), (10000.0, 15000.0)):
+        inside = (whole.x >= a) & (whole.x <= b)
+        x, y = whole.x[inside], moved[inside]
+        straight = y[0] + (y[-1] - y[0]) * (x - a) / (b - a)
+        assert y == pytest.approx(straight, abs=1e-6 * np.abs(whole.elastic).max())
+
+
+def test_a_span_without_bottom_bars_stands_only_as_long_as_its_neighbours_hold_it():
+    spans = list(floor().spans)
+    spans[1] = dataclasses.replace(spans[1], laid=False)
+    outcome = floor(spans=tuple(spans)).solve()
+    assert outcome.verdict.key == UNHELD
+
+
+def test_the_movement_is_nothing_over_the_supports():
+    outcome = floor(through=True).solve()
+    for place in (0.0, 5000.0, 10000.0, 15000.0):
+        assert float(np.interp(place, outcome.x, outcome.movement.down)) == pytest.approx(
+            0, abs=1e-9
+        )
+
+
+def test_the_verdict_names_the_arrangement():
+    outcome = floor().solve()
+    assert outcome.verdict.key not in (UNCRACKED, TIGHT)
+    assert "span" in outcome.verdict.why
+
+
+@cases(120)
+@given(floors(most=4))
+def test_every_floor_has_an_answer(one):
+    outcome = one.solve()
+    for values in (outcome.moment, outcome.movement.down, *(s.stress for s in outcome.steel)):
+        assert np.isfinite(values).all()
+    assert (outcome.range.sagging >= outcome.range.hogging - 1e-6).all()
+    assert all(step.symbol for step in outcome.working)
+
+
+@cases(80)
+@given(floors(most=4, shifted=False))
+def test_a_floor_and_its_mirror_image_have_mirrored_answers(one):
+    here, there = one.solve(), mirrored(one).solve()
+    size = max(np.abs(here.range.sagging).max(), np.abs(here.range.hogging).max(), 1.0)
+    back = np.interp(one.length - here.x, there.x, there.moment)
+    assert here.moment == pytest.approx(back, abs=2e-3 * size)
+    assert here.verdict.key == there.verdict.key
+    assert here.steel_mass == pytest.approx(there.steel_mass)
+    length = sum(gap.end - gap.start for gap in here.range.gaps)
+    again = sum(gap.end - gap.start for gap in there.range.gaps)
+    assert length == pytest.approx(again, abs=0.02 * one.length)
+
+
+@cases(60)
+@given(floors(most=3, dead_load=0.0, self_weight=False), st.floats(0.1, 1.0))
+def test_moments_add_up(one, share):
+    assume(one.live_load > 0)
+    still = dataclasses.replace(
+        one,
+        supports=tuple(dataclasses.replace(s, sunk=0.0) for s in one.supports),
+        loads=(Traveller(0.0, 0.0),),
+    )
+    less = dataclasses.replace(still, live_load=share * still.live_load)
+    whole, part = still.solve().range, less.solve().range
+    assert part.sagging == pytest.approx(share * whole.sagging, rel=1e-6, abs=1.0)
+
+
+@cases(60)
+@given(floors(most=3, through=False), st.data())
+def test_a_shorter_bar_never_covers_more(one, data):
+    paths = [f"spans.{k}.{side}_gap" for k in range(len(one.spans)) for side in ("left", "right")]
+    path = data.draw(st.sampled_from(paths))
+    item = fields.input_at(one, path)
+    value = data.draw(st.floats(item.value, max(item.high, item.value)))
+    assert _open(one) <= _open(fields.with_value(one, path, value)) + _step(one)
+
+
+@cases(60)
+@given(floors(most=3, through=False), st.data())
+def test_a_longer_bar_never_covers_less(one, data):
+    sides = [(k, side) for k in range(len(one.supports)) for side in ("left", "right")]
+    sides = [s for s in sides if s not in ((0, "left"), (len(one.supports) - 1, "right"))]
+    k, side = data.draw(st.sampled_from(sides))
+    item = fields.input_at(one, f"supports.{k}.{side}_reach")
+    value = data.draw(st.floats(item.value, max(item.high, item.value)))
+    longer = fields.with_value(one, item.path, value)
+    assert _open(longer) <= _open(one) + _step(one)
+
+
+def _open(one: ContinuousBeam) -> float:
+    """Length that no developed bar guards [mm]."""
+    return sum(gap.end - gap.start for gap in one.solve().range.gaps)
+
+
+def _step(one: ContinuousBeam) -> float:
+    """Distance of two stations [mm]: how exactly the ends of a gap are known."""
+    return one.length / 160
