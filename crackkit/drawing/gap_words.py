@@ -23,7 +23,7 @@ def gap_words(gap, structure, view) -> str:
     return _("{face}, {place}: {fault} ({loads})").format(
         face=_("top") if gap.face == "top" else _("bottom"),
         place=beside_support(gap.at, structure, view),
-        fault=_("the bars slip") if gap.slips else _("no bar crosses"),
+        fault=gap.fault_words,
         loads=arrangement_words(gap.arrangement),
     )
 

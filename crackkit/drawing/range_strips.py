@@ -4,7 +4,10 @@ import numpy as np
 
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Lines, Polyline, Text, rectangle
+from crackkit.structures.moment_range import NO_BAR, SLIPS, TOO_FEW
 from crackkit.words import _
+
+FAULTS = {NO_BAR: _("no bar"), SLIPS: _("slips"), TOO_FEW: _("too few")}
 
 STRIP = 15.0  # height of a strip
 PITCH = 8.0  # of the hatch
@@ -72,8 +75,7 @@ def _open(gaps, y: float, chart) -> list:
     for gap, (left, right) in zip(gaps, parts, strict=True):
         corners = [(left, y), (right, y), (right, y + STRIP), (left, y + STRIP), (left, y)]
         shapes.append(Polyline(np.array(corners), "bad_line"))
-        words = _("slips") if gap.slips else _("no bar")
-        shapes += _word(words, "bad_word", left, right, y)
+        shapes += _word(FAULTS[gap.fault], "bad_word", left, right, y)
     return shapes
 
 

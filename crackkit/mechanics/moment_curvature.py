@@ -309,6 +309,8 @@ def _block(widths, a):
 def _crossing(force, low, high):
     """Where a rising force passes zero: false position, the idle end halved (Illinois)."""
     f_low, f_high, side = force(low), force(high), 0
+    if f_low >= 0.0:  # hardly any steel: the squeezed depth is next to nothing
+        return low
     close = 1e-12 * (f_high - f_low)
     for _turn in range(100):
         c = high - f_high * (high - low) / (f_high - f_low)

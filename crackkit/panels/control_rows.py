@@ -17,13 +17,19 @@ def topics(structure, system: str, locked: tuple[str, ...] = ()) -> list[dict]:
     locked : tuple of str
         Paths, or beginnings of paths, that the reader may not change; they are left out.
     """
-    rows = [item for item in inputs(structure) if not under(item.path, locked)]
+    rows = [item for item in inputs(structure) if item.applies and not under(item.path, locked)]
     listed = []
     for label, prefixes in structure.topics:
         chosen = [item for p in prefixes for item in rows if under(item.path, (p,))]
         if chosen:
-            listed.append({"label": label, "rows": [_row(item, system) for item in chosen]})
+            rows_here = [_row(item, system) for item in chosen]
+            buttons = [[c.act, c.label] for c in structure.counts if _offered(c, prefixes, chosen)]
+            listed.append({"label": label, "rows": rows_here, "buttons": buttons})
     return listed
+
+
+def _offered(count, prefixes, rows) -> bool:
+    return count.prefix in prefixes and any(under(item.path, (count.prefix,)) for item in rows)
 
 
 def under(path: str, prefixes: tuple[str, ...]) -> bool:
@@ -34,7 +40,8 @@ def under(path: str, prefixes: tuple[str, ...]) -> bool:
 def _row(item: Input, system: str) -> dict:
     row = {
         "path": item.path,
-        "label": _label(item),
+        "label": item.declared.label,
+        "group": _group(item),
         "help": item.declared.help,
         "kind": _kind(item),
     }
@@ -46,10 +53,9 @@ def _row(item: Input, system: str) -> dict:
     return row
 
 
-def _label(item: Input) -> str:
+def _group(item: Input) -> str:
     # "Point load 2: place" needs its group; under "Bottom bars" the topic says it already
-    numbered = [group for group in item.groups if group[-1:].isdigit()]
-    return ": ".join([*numbered, item.declared.label])
+    return ": ".join(group for group in item.groups if group[-1:].isdigit())
 
 
 def _kind(item: Input) -> str:
@@ -73,13 +79,15 @@ def bounds(item: Input, system: str) -> list[float]:
     return list(slider_range(item.low, item.high, item.declared.quantity, system))
 
 
-def standing(structure, system: str) -> tuple[dict, dict]:
+def standing(items: tuple[Input, ...], system: str) -> tuple[dict, dict]:
     """Give value and text of every control, and the bounds of every slider.
 
     Bounds may depend on other inputs, so they travel with the values.
     """
     values, limits = {}, {}
-    for item in inputs(structure):
+    for item in items:
+        if not item.applies:
+            continue
         if item.declared.choices:
             values[item.path] = [item.value, ""]
             continue

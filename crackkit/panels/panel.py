@@ -8,12 +8,12 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import handles, without_handles
 from crackkit.drawing.svg import svg
 from crackkit.learning.walk import WalkStep
-from crackkit.panels import control_rows
+from crackkit.panels import control_rows, open_places
 from crackkit.panels.guide import Guide
 from crackkit.panels.preferences import Preferences, preferences
 from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import PanelView
-from crackkit.structures.fields import InputError, fitted, input_at
+from crackkit.structures.fields import InputError, fitted, input_at, inputs
 from crackkit.structures.outcome import Outcome
 from crackkit.units import UnitError, explain, inner, parse
 from crackkit.words import _
@@ -83,6 +83,7 @@ class Panel:
         self.preferences = choices or preferences()
         self.watchers: list[Callable[[Panel], None]] = []
         self.unfolded = ""
+        self.rows: tuple[str, ...] = ()  # paths that have a control
         self.view = BeamView(self, words=_words(), buttons=_buttons())
         self.guide = Guide(self, walk) if walk else None
         self._show_all()
@@ -109,14 +110,13 @@ class Panel:
         self._take(changes)
 
     def _take(self, changes: dict) -> None:
-        before = self.structure
-        structure, moved = fitted(before, changes)
+        structure, moved = fitted(self.structure, changes)
         outcome = structure.solve()
         self.structure, self.outcome = structure, outcome
         note = _("Moved along: {inputs}").format(inputs="; ".join(moved)) if moved else ""
         with self.view.hold_sync():
             self.view.error, self.view.note = "", note
-            self._show_step(len(before.loads) != len(structure.loads))
+            self._show_step()
         for watcher in self.watchers:
             watcher(self)
 
@@ -167,11 +167,13 @@ class Panel:
             "save_png": lambda: self._save("png"),
             "save_pdf": lambda: self._save("pdf"),
             "reset": lambda: self._restart(),
-            "add_load": lambda: self._load_count(1),
-            "drop_load": lambda: self._load_count(-1),
+            "show_place": lambda: self._take(open_places.changes(self.outcome, int(value))),
         }
+        counts = {count.act: count.changes for count in self.structure.counts}
         if name.startswith("walk_"):
             self.guide.act(name)
+        elif name in counts:
+            self._take(counts[name])
         else:
             acts[name]()
 
@@ -189,6 +191,7 @@ class Panel:
                 if self.guide:
                     self.guide.show()
             else:
+                self.view.theme = self.preferences.theme
                 self._show_picture()
 
     # -- what the buttons do -----------------------------------------------------------------
@@ -201,14 +204,6 @@ class Panel:
             self._show_all()
         for watcher in self.watchers:
             watcher(self)
-
-    def _load_count(self, more: int) -> None:
-        loads = self.structure.loads
-        if more > 0 and len(loads) < 3:
-            place = self.structure.length * (0.35, 0.65, 0.5)[len(loads) - 1]
-            self._take({"loads": (*loads, type(loads[0])(loads[0].force, place))})
-        if more < 0 and len(loads) > 1:
-            self._take({"loads": loads[:-1]})
 
     def _unfold(self, what: str) -> None:
         self.unfolded = "" if self.unfolded == what else what
@@ -238,21 +233,24 @@ class Panel:
 
     def _show_all(self) -> None:
         self.view.units, self.view.theme = self.preferences.system, self.preferences.theme
-        self.view.topics = control_rows.topics(self.structure, self.system, self.locked)
-        self._show_step(new_rows=False)
+        self.rows = ()
+        self._show_step()
 
-    def _show_step(self, new_rows: bool) -> None:
-        if new_rows:
-            self.view.topics = control_rows.topics(self.structure, self.system, self.locked)
-        self._show_values()
+    def _show_step(self) -> None:
+        self._show_controls()
         self._show_picture()
+        self.view.open_places = open_places.told(self.outcome, self.system)
         self.view.cautions = [[c.text, c.grave] for c in self.outcome.cautions]
         if self.unfolded:
             self._show_more()
 
-    def _show_values(self) -> None:
-        values, bounds = control_rows.standing(self.structure, self.system)
-        self.view.values, self.view.bounds = values, bounds
+    def _show_controls(self) -> None:
+        items = inputs(self.structure)
+        rows = tuple(item.path for item in items if item.applies)
+        if rows != self.rows:
+            self.rows = rows
+            self.view.topics = control_rows.topics(self.structure, self.system, self.locked)
+        self.view.values, self.view.bounds = control_rows.standing(items, self.system)
 
     def _show_picture(self) -> None:
         view = View(self.system, width=self._width())
@@ -307,8 +305,6 @@ def _words() -> dict[str, str]:
         "light": _("light"),
         "dark": _("dark"),
         "projector": _("projector"),
-        "add_load": _("One more load"),
-        "drop_load": _("One load less"),
         "walk_back": _("Back"),
         "walk_set": _("Set it for me"),
         "walk_told": _("What happened?"),

@@ -93,6 +93,8 @@ class PanelView(PictureWidget):
         What moved along with the last input.
     cautions : list
         Text and whether it is grave.
+    open_places : dict
+        Places of a floor that no bar guards: see `open_places.told`.
     more : str
         HTML that is unfolded below, such as the working; empty when folded.
     theme, units : str
@@ -123,6 +125,7 @@ class PanelView(PictureWidget):
     error = traitlets.Unicode().tag(sync=True)
     note = traitlets.Unicode().tag(sync=True)
     cautions = traitlets.List().tag(sync=True)
+    open_places = traitlets.Dict().tag(sync=True)
     more = traitlets.Unicode().tag(sync=True)
     theme = traitlets.Unicode("auto").tag(sync=True)
     shown_theme = traitlets.Unicode("light").tag(sync=True)

@@ -7,7 +7,7 @@ import pytest
 from crackkit.drawing.frames import View
 from crackkit.drawing.gap_words import arrangement_words, gap_words
 from crackkit.drawing.places import beside_support, place_words, span_number, stretch_name
-from crackkit.structures.moment_range import Arrangement, Gap
+from crackkit.structures.moment_range import FAULTS, Arrangement, Gap
 from crackkit.structures.on_drawing import Footing
 
 SI, US = View("SI"), View("US")
@@ -60,10 +60,10 @@ def test_spans_are_counted_from_one_and_overhangs_are_none():
     assert stretch_name(Floor(), 9000.0, 9900.0, SI) == "9.00\u202fm to 9.90\u202fm"
 
 
-@pytest.mark.parametrize(("slips", "fault"), [(False, "no bar crosses"), (True, "the bars slip")])
-def test_a_gap_names_face_place_fault_and_load(slips, fault):
-    loads = Arrangement((1, 3), (), "live load on spans 1 and 3", {})
-    gap = Gap("top", 4100.0, 4900.0, 4400.0, slips, loads)
+@pytest.mark.parametrize(("key", "fault"), FAULTS.items())
+def test_a_gap_names_face_place_fault_and_load(key, fault):
+    loads = Arrangement((1, 3), (), "live load on spans 1 and 3", 3, ())
+    gap = Gap("top", 4100.0, 4900.0, 4400.0, key, loads)
     words = gap_words(gap, Floor(), SI)
     assert words == (f"top, 0.40\u202fm past support B: {fault} (live load on spans 1 and 3)")
     assert arrangement_words(loads) in words

@@ -15,7 +15,8 @@ from crackkit.drawing.shapes import Circle, Picture, Polygon, Text, every_shape
 from crackkit.drawing.verdict_card import verdict_word
 from crackkit.structures import fields
 from crackkit.structures.laid_bars import LaidBars
-from crackkit.structures.simple_beam import CODES, DURATIONS, EXPOSURES, PointLoad, SimpleBeam
+from crackkit.structures.materials import CODES, DURATIONS, EXPOSURES
+from crackkit.structures.simple_beam import PointLoad, SimpleBeam
 
 NONE, NO_TOP = LaidBars(number=0), LaidBars(number=0, face="top")
 WIDTHS = (560.0, 620.0, 779.0, 780.0, 860.0, 1000.0, 1200.0)

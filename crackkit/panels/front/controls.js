@@ -1,9 +1,11 @@
 // Controls from a list: tabs of sliders, choices and switches, each with its name.
 
 let controlCount = 0;
+const FOLD_FROM = 8; // rows of numbered parts in one topic
 
 function controls(model, box, send) {
   const rows = new Map(); // path -> { show(value, text), bound(low, high, step) }
+  const unfolded = new Map(); // name of a part -> whether it is open
   let chosen = 0;
 
   function build() {
@@ -26,9 +28,31 @@ function controls(model, box, send) {
     tabs.append(tab);
     const made = element("div", { id, role: "tabpanel", "aria-label": topic.label,
       class: "ck-sheet" });
-    made.append(...topic.rows.map(row));
-    if (topic.rows.some((one) => one.path.startsWith("loads."))) made.append(loadButtons());
+    made.append(...grouped(topic.rows));
+    if (topic.buttons.length) made.append(countButtons(topic.buttons));
     return made;
+  }
+
+  // Many parts of a kind (spans, supports) fold away one by one; a few stand in one list.
+  function grouped(specs) {
+    const folds = specs.filter((spec) => spec.group).length > FOLD_FROM;
+    const parts = new Map();
+    return specs.flatMap((spec) => {
+      if (!folds || !spec.group) return [row(spec)];
+      const known = parts.get(spec.group);
+      const part = known ?? fold(spec.group, parts.size === 0);
+      parts.set(spec.group, part);
+      part.append(row(spec, ""));
+      return known ? [] : [part];
+    });
+  }
+
+  function fold(name, first) {
+    const part = element("details", { class: "ck-fold" });
+    part.open = unfolded.get(name) ?? first;
+    part.addEventListener("toggle", () => unfolded.set(name, part.open));
+    part.append(element("summary", {}, name));
+    return part;
   }
 
   function tabKey(event, k) {
@@ -49,21 +73,21 @@ function controls(model, box, send) {
     box.querySelectorAll(".ck-sheet").forEach((one, i) => { one.hidden = i !== k; });
   }
 
-  function loadButtons() {
-    const words = model.get("words");
+  function countButtons(buttons) {
     const line = element("div", { class: "ck-row ck-buttons" });
-    for (const act of ["add_load", "drop_load"]) {
-      const button = element("button", { type: "button", class: "ck-button" }, words[act]);
+    for (const [act, label] of buttons) {
+      const button = element("button", { type: "button", class: "ck-button" }, label);
       button.addEventListener("click", () => send.act(act));
       line.append(button);
     }
     return line;
   }
 
-  function row(spec) {
+  function row(spec, group = spec.group) {
     const id = `ck-control-${++controlCount}`;
     const line = element("div", { class: `ck-row ck-is-${spec.kind}`, "data-path": spec.path });
-    const label = element("label", { for: id, title: spec.help, class: "ck-label" }, spec.label);
+    const label = element("label", { for: id, title: spec.help, class: "ck-label" },
+      group ? `${group}: ${spec.label}` : spec.label);
     line.append(label, ...{ slider, choice, switch: toggle }[spec.kind](spec, id));
     return line;
   }
@@ -71,7 +95,8 @@ function controls(model, box, send) {
   function slider(spec, id) {
     const range = element("input", { type: "range", id, class: "ck-range" });
     const entry = element("input", { type: "text", class: "ck-entry", spellcheck: "false",
-      autocomplete: "off", "aria-label": spec.label });
+      autocomplete: "off",
+      "aria-label": spec.group ? `${spec.group}: ${spec.label}` : spec.label });
     range.addEventListener("input", () => send.set(spec.path, Number(range.value)));
     entry.addEventListener("change", () => send.text(spec.path, entry.value));
     entry.addEventListener("focus", () => entry.select());

@@ -56,6 +56,27 @@ function toolbar(model, send) {
   return bar;
 }
 
+function openPlaces(model, send) {
+  const box = element("div", { class: "ck-open-places", "aria-live": "polite" });
+  function show() {
+    const told = model.get("open_places");
+    box.hidden = !told.head;
+    if (!told.head) return;
+    const list = element("ul", {});
+    told.rows.forEach((text, k) => {
+      const button = element("button", { type: "button", class: "ck-button ck-small" }, told.show);
+      button.addEventListener("click", () => send.act("show_place", k));
+      const line = element("li", {}, `${text} `);
+      line.append(button);
+      list.append(line);
+    });
+    box.replaceChildren(element("p", {}, told.head), list);
+  }
+  model.on("change:open_places", show);
+  show();
+  return { box, off: () => model.off("change:open_places", show) };
+}
+
 function messages(model, root) {
   const error = element("div", { class: "ck-error", role: "alert" });
   const note = element("div", { class: "ck-note", role: "status" });
@@ -110,8 +131,9 @@ function render({ model, el }) {
   const stage = element("div", { class: "ck-stage" });
   stage.append(picture, board);
   const guide = walk(model, send);
-  root.append(toolbar(model, send), guide.box, told.error, told.note, stage, told.cautions,
-    told.more, told.spoken);
+  const places = openPlaces(model, send);
+  root.append(toolbar(model, send), guide.box, told.error, told.note, stage, places.box,
+    told.cautions, told.more, told.spoken);
   el.append(root);
   const off = [
     livePicture(model, picture, send),
@@ -120,6 +142,7 @@ function render({ model, el }) {
     watchTheme((seen) => { model.set("seen", seen); model.save_changes(); }),
     lookAgain(model, root),
     guide.off,
+    places.off,
     ...told.off,
   ];
   deliver(model);
