@@ -60,7 +60,8 @@ def _cover_of(structure, item) -> tuple[float, float]:
     above = min(float(whole.layer_depth(item, x)) for x in ends)
     below = min(float(whole.depth_at(x) - whole.layer_depth(item, x)) for x in ends)
     have = min(above, below) - item.bar.diameter / 2
-    return have, least_cover(structure.code, structure.exposure, item.bar.diameter).cover
+    kind = "slab" if item.spacing else "beam"
+    return have, least_cover(structure.code, structure.exposure, item.bar.diameter, kind).cover
 
 
 def _cover_of_stirrups(structure) -> list[tuple[float, float]]:

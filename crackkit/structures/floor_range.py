@@ -7,7 +7,7 @@ import numpy as np
 from crackkit.mechanics import beam as beams
 from crackkit.mechanics.envelope import Envelope, moment_envelope
 from crackkit.structures.cracking import worst_cracks
-from crackkit.structures.crossing import ROW
+from crackkit.structures.crossing import LEVEL, ROW
 from crackkit.structures.judging import Case
 from crackkit.structures.moment_range import (
     NO_BAR,
@@ -158,26 +158,28 @@ def _gaps(side: Stretch, face: str, arrangement) -> list[Gap]:
 
 
 def bears(side: Stretch, face: str) -> np.ndarray:
-    """Moment that the bars across a crack of a face can bear at each station [N mm].
+    """Moment that makes the outermost bars across a crack of a face give way [N mm].
 
-    Each bar counts with the force that it can build up there, by its developed share; where
-    nothing holds a crack it is 0.
+    They give way at the stress that they can build up at each station, by their developed
+    share; bars that lap at one depth bear together. Where nothing holds a crack it is 0.
     """
     along, member, row = side.states, side.member, ROW[face]
-    axis, inertia = along.axis[row], along.inertia[row]
-    areas, pulled = _pulled(side, face)
-    lever = (SENSE[face] * (along.bar_depth - axis) * areas * pulled).sum(axis=0)
-    force = member.yield_strength * (along.share * areas * pulled).sum(axis=0)
-    per_moment = member.ratio * lever / np.where(inertia > 0, inertia, 1.0)
-    return np.divide(force, per_moment, where=per_moment > 0, out=np.zeros(side.x.size))
+    outward, pulled = SENSE[face] * along.bar_depth, _pulled(side, face)
+    if not pulled.any():
+        return np.zeros(side.x.size)
+    outermost = np.where(pulled, outward, -np.inf).max(axis=0)
+    areas = np.array([item.area for item in member.layers]).reshape(-1, 1)
+    beside = areas * (pulled & (outward > outermost - LEVEL))
+    share = (along.share * beside).sum(axis=0) / np.maximum(beside.sum(axis=0), 1e-9)
+    lever = np.where(pulled.any(axis=0), outermost - SENSE[face] * along.axis[row], 1.0)
+    return share * member.yield_strength * along.inertia[row] / (member.ratio * lever)
 
 
-def _pulled(side: Stretch, face: str) -> tuple[np.ndarray, np.ndarray]:
-    """Areas of the layers [mm2] and where each crosses on the stretched side of a held crack."""
+def _pulled(side: Stretch, face: str) -> np.ndarray:
+    """Where each layer crosses on the stretched side of a crack that is held."""
     along, row = side.states, ROW[face]
-    areas = np.array([item.area for item in side.member.layers]).reshape(-1, 1)
     beyond = SENSE[face] * (along.bar_depth - along.axis[row]) > 0
-    return areas, along.present & beyond & (along.inertia[row] > 0)
+    return along.present & beyond & (along.inertia[row] > 0)
 
 
 def _both(some, others) -> list[tuple[float, float]]:
@@ -188,7 +190,7 @@ def _both(some, others) -> list[tuple[float, float]]:
 
 def _fault(side: Stretch, face: str, start: float, end: float, at: float) -> str:
     """Say what is amiss in a gap: no bar, bars that end too close by, or too few of them."""
-    _areas, pulled = _pulled(side, face)
+    pulled = _pulled(side, face)
     crossed = pulled.any(axis=0)
     if not crossed[(side.x >= start) & (side.x <= end)].all():
         return NO_BAR

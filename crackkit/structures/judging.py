@@ -111,7 +111,8 @@ def cautions(case: Case) -> tuple[Caution, ...]:
             ),
         )
     )
-    return tuple(sorted(found, key=lambda caution: not caution.grave))
+    told = dict.fromkeys(found)  # layers alike are told of once
+    return tuple(sorted(told, key=lambda caution: not caution.grave))
 
 
 def _grave(case: Case):
@@ -124,7 +125,7 @@ def _grave(case: Case):
         yield Caution("falls", _("The load is more than it can carry: it would fall."), grave=True)
     yield from _unguarded(case)
     if min(case.reactions, default=0.0) < -1e-6 * sum(map(abs, case.reactions)):
-        text = _("A support has to hold the beam down: unless it is tied, the beam lifts off it.")
+        text = _("A support has to hold it down: unless it is tied there, it lifts off.")
         yield Caution("uplift", text, grave=True)
     yield from _useless_bars(case)
 
@@ -202,7 +203,8 @@ def _cover_caution(member: Member, item: Layer):
     to_face = min(item.depth, member.section.depth - item.depth) - item.bar.diameter / 2
     cover = to_face if item.spacing else min(to_face, item.side_cover)
     place = member.code, member.exposure
-    to_bars = least_cover(*place, item.bar.diameter)
+    kind = "slab" if item.spacing else "beam"
+    to_bars = least_cover(*place, item.bar.diameter, kind)
     # the stirrups lie outside the bars and rust first
     to_stirrups = least_cover(*place, item.wrap) if item.wrap else to_bars
     missing = max(to_bars.cover - cover, to_stirrups.cover - (cover - item.wrap))

@@ -136,10 +136,10 @@ class Member:
         if not self.depths:
             return item.depth
         depth = self.depth_at(x)
+        coat = LEAST_COAT + item.wrap + item.bar.diameter / 2
         if item.face == "bottom":
-            return depth - (self.section.depth - item.depth)
-        lowest = depth - (LEAST_COAT + item.wrap + item.bar.diameter / 2)
-        return np.minimum(item.depth, lowest)
+            return np.maximum(depth - (self.section.depth - item.depth), coat)
+        return np.minimum(item.depth, depth - coat)
 
     def line_of(self, item: Layer) -> np.ndarray:
         """Line of a layer: points (x, z) [mm], shape (k, 2)."""

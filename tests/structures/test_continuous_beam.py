@@ -173,7 +173,9 @@ def test_moments_add_up(one, share):
     )
     less = dataclasses.replace(still, live_load=share * still.live_load)
     whole, part = still.solve().range, less.solve().range
-    assert part.sagging == pytest.approx(share * whole.sagging, rel=1e-6, abs=1.0)
+    # stations may differ by one where two all but fall together
+    sagging = np.interp(part.x, whole.x, whole.sagging)
+    assert part.sagging == pytest.approx(share * sagging, abs=1e-3 * sagging.max() + 1.0)
 
 
 @cases(60)
