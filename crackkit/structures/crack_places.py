@@ -51,12 +51,24 @@ class Piece:
 
 def pieces(stretched: Stretch, zones: tuple[TensionZone, ...]) -> list[Piece]:
     """Cut all cracked zones into pieces, from left to right in each."""
+    known: dict[tuple, Crossing] = {}
     return [
-        Piece(crossing(stretched, zone.face, (a + b) / 2), a, b)
+        Piece(_crossing(stretched, zone.face, (a + b) / 2, known), a, b)
         for zone in zones
         for start, end in zone.cracked
         for a, b in cuts(stretched, zone.face, start, end)
     ]
+
+
+def _crossing(stretched: Stretch, face: str, at: float, known: dict) -> Crossing:
+    """What crosses a piece; the same bars in a member of one depth are looked at once."""
+    if stretched.member.tapered:
+        return crossing(stretched, face, at)
+    layers = stretched.member.layers
+    bars = face, tuple(k for k, item in enumerate(layers) if item.start < at < item.end)
+    if bars not in known:
+        known[bars] = crossing(stretched, face, at)
+    return known[bars]
 
 
 def cuts(stretched: Stretch, face: str, start: float, end: float) -> list[tuple[float, float]]:
@@ -75,21 +87,34 @@ def _changes(stretched: Stretch, face: str) -> set[float]:
     return set((0.5 * (stretched.x[edges] + stretched.x[edges + 1])).tolist())
 
 
-def all_places(stretched: Stretch, piece: Piece) -> np.ndarray:
-    """Every crack of a piece [mm]; where nothing holds, only the ones that open first."""
-    held, seeds = piece.held, most_bent(stretched, piece.start, piece.end)
-    if not held.stretched:
+def all_places(stretched: Stretch, piece: Piece, known: dict) -> np.ndarray:
+    """Every crack of a piece [mm]; where nothing holds, only the ones that open first.
+
+    `known` keeps the spacing of crossings that are alike, from piece to piece.
+    """
+    seeds = most_bent(stretched, piece.start, piece.end)
+    if not piece.held.stretched:
         return _clear(seeds, piece)
-    first = spread_out(stretched, held, _clear(seeds[:1], piece))
-    spacing = mean_spacing(stretched.member, first, steel_stress(stretched, first, seeds[:1]))
-    spacing = max(spacing, stretched.member.length / MOST_CRACKS)
+    spacing = known.get(piece.held.likeness)
+    if spacing is None:
+        spacing = _spacing(stretched, piece, seeds[0])
+    if not stretched.member.tapered:
+        known[piece.held.likeness] = spacing
     slips = _slipping(stretched, piece)
     return _clear(
         _snapped(places(seeds, piece.start, piece.end, spacing), slips, seeds, spacing), piece
     )
 
 
-def worst_places(stretched: Stretch, piece: Piece) -> np.ndarray:
+def _spacing(stretched: Stretch, piece: Piece, seed: float) -> float:
+    """Distance of the cracks of a piece [mm]."""
+    at = _clear([seed], piece)
+    first = spread_out(stretched, piece.held, at)
+    spacing = mean_spacing(stretched.member, first, steel_stress(stretched, first, at))
+    return max(spacing, stretched.member.length / MOST_CRACKS)
+
+
+def worst_places(stretched: Stretch, piece: Piece, _known: dict) -> np.ndarray:
     """Only the places of a piece where cracks are widest, and where bars would slip [mm]."""
     seeds = most_bent(stretched, piece.start, piece.end)
     slips = _slipping(stretched, piece) if piece.held.stretched else []
@@ -98,15 +123,20 @@ def worst_places(stretched: Stretch, piece: Piece) -> np.ndarray:
 
 def _clear(at, piece: Piece) -> np.ndarray:
     inside = min(INSIDE, (piece.end - piece.start) / 4)
-    return np.clip(np.asarray(at, dtype=float), piece.start + inside, piece.end - inside)
+    low, high = piece.start + inside, piece.end - inside
+    if isinstance(at, list):
+        return np.array([min(max(place, low), high) for place in at])
+    return np.minimum(np.maximum(at, low), high)
 
 
 def most_bent(stretched: Stretch, start: float, end: float) -> list[float]:
     """Places of the largest moment between two places [mm]."""
-    x = stretched.x
-    first, last = np.searchsorted(x, (start, end), side="right")
-    inside = np.concatenate([[start], x[first:last], [end]])
-    return peaks(inside, np.abs(np.interp(inside, x, stretched.moment)))
+    x, moment = stretched.x, stretched.moment
+    first, last = x.searchsorted((start, end), side="right")
+    ends = np.interp((start, end), x, moment)
+    inside = np.concatenate([(start,), x[first:last], (end,)])
+    bent = np.concatenate([ends[:1], moment[first:last], ends[1:]])
+    return peaks(inside, np.abs(bent))
 
 
 def mean_spacing(member: Member, held: Crossing, steel_stress: float) -> float:
@@ -141,8 +171,9 @@ def _fitting(room: float, spacing: float) -> int:
 
 def _slipping(stretched: Stretch, piece: Piece) -> list[float]:
     """Places where the bars need most of what they can build up, if they would slip there."""
-    inside = (stretched.x >= piece.start) & (stretched.x <= piece.end)
-    x, share = stretched.x[inside], developed_along(stretched, piece.held)[inside]
+    first = stretched.x.searchsorted(piece.start)
+    last = stretched.x.searchsorted(piece.end, side="right")
+    x, share = (v[first:last] for v in (stretched.x, developed_along(stretched, piece.held)))
     if share.size == 0 or share.min() >= 1.0:
         return []
     stress = steel_stress(stretched, spread_out(stretched, piece.held, x), x)

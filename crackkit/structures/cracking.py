@@ -1,7 +1,6 @@
 """Which cracks open in a bent member, how they run, and how wide they are."""
 
 import math
-from dataclasses import replace
 
 import numpy as np
 
@@ -39,7 +38,8 @@ def worst_cracks(stretched: Stretch, zones: tuple[TensionZone, ...]) -> tuple[Cr
 
 def _of_pieces(stretched: Stretch, parts: list[Piece], placed) -> list[tuple[Crack, Crossing]]:
     """Cracks of all pieces with what crosses them; those crossed alike are worked out at once."""
-    at = [placed(stretched, part) for part in parts]
+    known: dict = {}
+    at = [placed(stretched, part, known) for part in parts]
     alike: dict[tuple, list[int]] = {}
     for k, part in enumerate(parts):
         alike.setdefault(part.held.likeness, []).append(k)
@@ -99,10 +99,15 @@ def _drawn(stretched: Stretch, found: list[tuple[Crack, Crossing]]) -> list[Crac
         stretched.shear,
         steps=PATH_STEPS,
     )
-    return [replace(crack, path=path) for (crack, _held), path in zip(found, paths, strict=True)]
+    return [
+        Crack(c.face, c.at, path, c.width, c.steel_stress, c.bars, c.developed)
+        for (c, _held), path in zip(found, paths, strict=True)
+    ]
 
 
 def _tip(stretched: Stretch, crack: Crack, held: Crossing) -> float:
+    if held.stretched and not stretched.member.tapered:
+        return held.axis
     if held.stretched:
         return float(np.max(spread_out(stretched, held, np.array([crack.at])).axis))
     depth = float(stretched.member.depth_at(crack.at))

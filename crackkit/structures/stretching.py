@@ -76,6 +76,8 @@ def peaks(x: np.ndarray, y: np.ndarray) -> list[float]:
     """
     top = y.max()
     high = y >= top - 1e-6 * abs(top)
+    if np.count_nonzero(high) == 1:
+        return [float(x[high.argmax()])]
     edges = np.flatnonzero(high[1:] != high[:-1]) + 1
     bounds = [0, *edges.tolist(), y.size]
     runs = zip(bounds[:-1], bounds[1:], strict=True)
