@@ -8,7 +8,13 @@ from crackkit.mechanics import beam as beams
 from crackkit.mechanics.deflection import deflection_over_supports
 from crackkit.mechanics.redistribution import redistributed
 from crackkit.structures.cracking import cracks
-from crackkit.structures.floor_range import moment_range, range_case, worst_words
+from crackkit.structures.floor_range import (
+    bears,
+    cracking_moments,
+    moment_range,
+    range_case,
+    worst_words,
+)
 from crackkit.structures.judging import Case, cautions, verdict
 from crackkit.structures.line_member import assembled, stretched_by
 from crackkit.structures.line_movement import Bending, fall_between, moved
@@ -92,9 +98,10 @@ def _present(floor, elastic: Stretch) -> tuple[_Shown, _Settled]:
         hinges,
         elastic.member.stiffness,
     )
-    falls_at = None if spread_out.stands else _falling(floor, spread_out.loose)
-    settled = _Settled(spread_out.moment, _movement(floor, elastic, spread_out, hinges, falls_at))
-    if floor.shifted and spread_out.stands:
+    falls_at = _falls_at(floor, elastic, spread_out, hinges)
+    shifted = elastic.moment if falls_at is not None else spread_out.moment
+    settled = _Settled(shifted, _movement(floor, elastic, spread_out, hinges, falls_at))
+    if floor.shifted and falls_at is None:
         shear = elastic.shear + _added_shear(floor, elastic.x, spread_out.moment - elastic.moment)
         elastic = stretch(elastic.member, elastic.x, spread_out.moment, shear)
         zones = tension_zones(elastic)
@@ -107,6 +114,26 @@ def _added_shear(floor, x: np.ndarray, added: np.ndarray) -> np.ndarray:
     over = np.interp(floor.places, x, added)
     slopes = np.diff(over) / np.diff(floor.places)
     return slopes[np.searchsorted(floor.places[1:-1], x, side="right")]
+
+
+def _falls_at(floor, elastic: Stretch, spread_out, hinges) -> float | None:
+    """Where the floor falls [mm]: cracks that nothing holds turn, and nobody can take their share.
+
+    The neighbours of such cracks take over what these let go. The floor falls if there are too
+    many of them to stand at all, or if that share is more than the neighbours can bear.
+    """
+    if not spread_out.stands:
+        return _falling(floor, spread_out.loose)
+    if hinges and _overcome(elastic, spread_out.moment):
+        return _falling(floor, hinges)
+    return None
+
+
+def _overcome(elastic: Stretch, moment: np.ndarray) -> bool:
+    """Whether moments are somewhere more than whole concrete or bars can bear."""
+    bottom, top = cracking_moments(elastic)
+    borne = np.maximum(bottom, bears(elastic, "bottom")), np.maximum(-top, bears(elastic, "top"))
+    return bool((np.where(moment >= 0, moment, 0.0) > borne[0]).any() or (-moment > borne[1]).any())
 
 
 def _falling(floor, loose) -> float:

@@ -42,13 +42,14 @@ def moment_range(floor, elastic: Stretch, shifted: np.ndarray) -> MomentRange:
         "bottom": _bent(elastic, np.maximum(found.sagging, 0.0)),
         "top": _bent(elastic, np.minimum(found.hogging, 0.0)),
     }
-    stretched, gaps, opened = [], [], []
+    stretched, gaps, opened, borne = [], [], [], {}
     arrangement = _Arrangements(floor, found)
     for face, side in sides.items():
         zones = tension_zones(side)
         stretched += [(face, a, b) for zone in zones for a, b in zone.cracked]
         opened += worst_cracks(side, zones)
-        gaps += _gaps(side, face, arrangement)
+        borne[face] = bears(side, face)
+        gaps += _gaps(side, face, borne[face], arrangement)
     cracks_bottom, cracks_top = cracking_moments(elastic)
     return MomentRange(
         x=elastic.x,
@@ -58,6 +59,8 @@ def moment_range(floor, elastic: Stretch, shifted: np.ndarray) -> MomentRange:
         shifted=shifted,
         cracks_bottom=cracks_bottom,
         cracks_top=cracks_top,
+        bears_bottom=borne["bottom"],
+        bears_top=-borne["top"],
         stretched=tuple(stretched),
         gaps=tuple(gaps),
         cracks=tuple(opened),
@@ -148,10 +151,10 @@ def listed(words: list[str]) -> str:
     return _("{first} and {last}").format(first=", ".join(words[:-1]), last=words[-1])
 
 
-def _gaps(side: Stretch, face: str, arrangement) -> list[Gap]:
-    borne = np.abs(side.moment) - bears(side, face)
+def _gaps(side: Stretch, face: str, borne: np.ndarray, arrangement) -> list[Gap]:
+    beyond = np.abs(side.moment) - borne
     found = []
-    for a, b in _both(intervals(side.x, side.face_ratio[face] - 1.0), intervals(side.x, borne)):
+    for a, b in _both(intervals(side.x, side.face_ratio[face] - 1.0), intervals(side.x, beyond)):
         at = _worst(side, face, a, b)
         found.append(Gap(face, a, b, at, _fault(side, face, a, b, at), arrangement(face, at)))
     return found

@@ -96,6 +96,9 @@ class MomentRange:
         Moment of the present loads [N mm] as if nothing had cracked, and as cracks shift it.
     cracks_bottom, cracks_top : ndarray
         Moments [N mm] that crack the bottom (positive) and the top (negative).
+    bears_bottom, bears_top : ndarray
+        Moments [N mm] that make the bars give way, bottom stretched (positive) and top stretched
+        (negative); 0 where no bar holds a crack.
     stretched : tuple of (face, start, end)
         Stretches [mm] that some arrangement cracks.
     gaps : tuple of Gap
@@ -113,6 +116,8 @@ class MomentRange:
     shifted: np.ndarray
     cracks_bottom: np.ndarray
     cracks_top: np.ndarray
+    bears_bottom: np.ndarray
+    bears_top: np.ndarray
     stretched: tuple[tuple[str, float, float], ...]
     gaps: tuple[Gap, ...]
     cracks: tuple[Crack, ...]

@@ -107,8 +107,8 @@ function livePicture(model, box, send) {
   return () => model.off("change:svg", paint);
 }
 
-// One line under the picture with the words of the hint under the pointer or the keyboard. One
-// hint can be reached by Tab, its neighbours by the arrows.
+// A note just above the hint under the pointer or the keyboard, with its words. One hint can be
+// reached by Tab, its neighbours by the arrows.
 function hintLine(box) {
   const line = element("p", { class: "ck-hint-line", "aria-hidden": "true" });
   let place = 0; // the hint that Tab reaches
@@ -119,6 +119,17 @@ function hintLine(box) {
   function tell(index, hint) {
     told = hint ? index : null;
     line.textContent = hint ? hint.dataset.hint : "";
+    line.hidden = !hint;
+    if (hint) stand(hint);
+  }
+
+  // within the picture, above the hint, and never past its sides
+  function stand(hint) {
+    const [frame, at] = [box.getBoundingClientRect(), hint.getBoundingClientRect()];
+    const half = line.offsetWidth / 2;
+    const middle = at.left - frame.left + at.width / 2;
+    line.style.left = `${Math.min(Math.max(middle, half), frame.width - half) - half}px`;
+    line.style.top = `${at.top - frame.top - line.offsetHeight - 4}px`;
   }
 
   function offer(hints) {
@@ -151,7 +162,6 @@ function hintLine(box) {
 
   function painted(focused) {
     const hints = all();
-    line.hidden = !hints.length;
     offer(hints);
     if (focused) hints[place]?.focus({ preventScroll: true });
     else if (told !== null) tell(told, hints[told]);
