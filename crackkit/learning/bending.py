@@ -10,6 +10,7 @@ FACE_NAMES = {"bottom": _("bottom"), "top": _("top")}
 ROW = {"top": 0, "bottom": -1}
 NOTHING = 0.02  # pull, as a multiple of the strength [-], below which a member counts as idle
 SLACK = 1.0  # mm
+NEAR = 0.08  # share of the length [-] within which a frown belongs to a support
 
 
 def face_stress(outcome, face: str, places) -> np.ndarray:
@@ -77,7 +78,20 @@ def _cause(outcome, way: str, start: float, end: float) -> str:
         return _("Past the support the end hangs down, and it bends like a frown:")
     if _hangs_past(outcome, start, end):
         return _("Beside this support the hanging end still bends it like a frown:")
-    return _("Over the support it bends like a frown:")
+    return _frown_inside(outcome, start, end)
+
+
+def _frown_inside(outcome, start: float, end: float) -> str:
+    """Words for a frown between the outer supports: over some of them, or in a span."""
+    places = sorted(footing.at for footing in outcome.structure.footings)
+    near = SLACK + NEAR * (places[-1] - places[0]) if places else SLACK
+    over = [at for at in places[1:-1] if start - near <= at <= end + near]
+    middles = [(a + b) / 2 for a, b in zip(places, places[1:], strict=False)]
+    if len(places) < 3 or (over and not any(start < at < end for at in middles)):
+        return _("Over the support it bends like a frown:")
+    if over:
+        return _("Over the support, and in the span that its neighbours lift, it is a frown:")
+    return _("The neighbours lift this span, so it bends like a frown:")
 
 
 def _straddles(start: float, end: float, place: float) -> bool:

@@ -35,6 +35,7 @@ __all__ = ["Marking", "Remark", "mark_bar", "mark_cracks", "mark_stretch"]
 FACES = ("top", "bottom")
 TINY = 0.10  # share of the largest stress [-] under which a cell counts neither way
 WEAK = 0.40  # share of the largest stress [-] under which a miss is called small
+IN_EACH = 0.5  # score [-] that each of several spans must reach
 SEEN = 0.5  # share of a zone [-] that must be painted for the zone to count as seen
 
 
@@ -82,6 +83,7 @@ def mark_stretch(painted, outcome, cells: int = 24) -> Marking:
     faces = [_face(name, painted.get(name, ()), outcome, cells) for name in FACES]
     score = _score(faces)
     passed = score >= ENOUGH and all(_seen(zone, faces) for zone in outcome.tension)
+    passed = passed and all(part >= IN_EACH for part in _in_each_span(faces, outcome))
     remarks = [remark for face in faces for remark in _remarks(face, outcome)]
     return Marking(passed, score, in_order(remarks) or (_idle(outcome),))
 
@@ -120,6 +122,24 @@ def _score(faces) -> float:
     good = sum(face.weight_of(RIGHT) for face in faces)
     whole = good + sum(face.weight_of(MISSED) + face.weight_of(WRONG) for face in faces)
     return good / whole if whole else 1.0
+
+
+def _in_each_span(faces, outcome) -> list[float]:
+    """Scores of the middle parts of several spans [-]; a weak span must not hide behind others."""
+    places = sorted(footing.at for footing in outcome.structure.footings)
+    if len(places) < 3:
+        return []
+    spans = zip(places, places[1:], strict=False)
+    return [_score([_part(face, a + (b - a) / 4, b - (b - a) / 4) for face in faces])
+            for a, b in spans]  # fmt: skip
+
+
+def _part(face: _Face, start: float, end: float) -> _Face:
+    """The cells of a face from start to end [mm]."""
+    middle = (face.edges[:-1] + face.edges[1:]) / 2
+    inside = (middle >= start) & (middle <= end)
+    rows = (face.stretched, face.innocent, face.weight, face.painted)
+    return _Face(face.name, face.edges, *(row[inside] for row in rows))
 
 
 def _seen(zone, faces) -> bool:

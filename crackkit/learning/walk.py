@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+import numpy as np
+
 from crackkit.structures.outcome import Outcome
 from crackkit.units import shown
 from crackkit.words import _
@@ -31,12 +33,16 @@ class WalkStep:
 
 
 def change_told(before: Outcome, after: Outcome, system: str) -> str:
-    """Say in numbers what a step changed: widest crack, pull, strength to spare, movement."""
+    """Say in numbers what a step changed: widest crack, pull, strength to spare, movement.
+
+    Of a floor also the moments over its inner supports, the places without bars, and the steel.
+    """
     rows = [
         (_("widest crack"), _width(before, system), _width(after, system)),
         (_("pull in the bars"), _pull(before, system), _pull(after, system)),
         (_("gives way at"), _strength(before), _strength(after)),
         (_("moves at most"), _movement(before, system), _movement(after, system)),
+        *_of_floor(before, after, system),
     ]
     told = [f"{name}: {a} → {b}" for name, a, b in rows if a != b]
     return "; ".join(told) if told else _("No number changed.")
@@ -68,3 +74,20 @@ def _movement(outcome: Outcome, system: str) -> str:
     if outcome.movement.falls_at is not None:
         return _("falls")
     return shown(abs(outcome.movement.largest), "movement", system)
+
+
+def _of_floor(before: Outcome, after: Outcome, system: str) -> list[tuple[str, str, str]]:
+    """What only a floor has whose loads come and go."""
+    if before.range is None or after.range is None:
+        return []
+    rows = zip(_over_supports(before, system), _over_supports(after, system), strict=False)
+    over = [(_("moment over {letter}").format(letter=a[0]), a[1], b[1]) for a, b in rows]
+    places = (_("places without bars"), str(len(before.range.gaps)), str(len(after.range.gaps)))
+    masses = (shown(each.steel_mass, "mass", system) for each in (before, after))
+    return [*over, places, (_("bars weigh"), *masses)]
+
+
+def _over_supports(outcome: Outcome, system: str) -> list[tuple[str, str]]:
+    inner = [footing for footing in outcome.structure.footings[1:-1] if footing.letter]
+    moments = np.interp([footing.at for footing in inner], outcome.x, outcome.moment)
+    return [(f.letter, shown(m, "moment", system)) for f, m in zip(inner, moments, strict=True)]

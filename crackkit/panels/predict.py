@@ -14,13 +14,13 @@ from crackkit.learning.places import place_named, stretch_told
 from crackkit.learning.remark import MISSED
 from crackkit.panels.exercise import Exercise
 from crackkit.panels.predict_view import (
-    CELLS,
     FACE_WORDS,
     HINTS,
     LEADS,
     TASKS,
     TITLES,
     PredictView,
+    cells_along,
     words,
 )
 from crackkit.panels.preferences import Preferences
@@ -63,9 +63,15 @@ class Predict(Exercise):
         )
         super().__init__(view, lesson, item or ask, choices)
         self.structure, self.outcome = structure, structure.solve()
-        self.view.places = [list(pair) for pair in PLACES.items()] if ask == "bar" else []
+        self.view.cells = self.cells = cells_along(structure)
+        self.view.places = [list(pair) for pair in self.offered.items()] if ask == "bar" else []
         self._empty()
         self.listen()
+
+    @property
+    def offered(self) -> dict[str, str]:
+        """Places of which one is to be chosen: key to label."""
+        return PLACES
 
     def act(self, name: str, message: dict) -> None:
         """Do what a button asks for: ``call``, or ``again`` after it."""
@@ -85,11 +91,11 @@ class Predict(Exercise):
         """Keep what was answered: only cells that exist, and places that are offered."""
         painted = message.get("painted") or {}
         self.view.painted = {
-            face: sorted({int(k) for k in painted.get(face, ()) if 0 <= int(k) < CELLS})
+            face: sorted({int(k) for k in painted.get(face, ()) if 0 <= int(k) < self.cells})
             for face in FACES
         }
         chosen = message.get("chosen")
-        self.view.chosen = chosen if chosen in PLACES else ""
+        self.view.chosen = chosen if chosen in self.offered else ""
 
     def _record(self) -> None:
         self.view.called = True
@@ -101,10 +107,10 @@ class Predict(Exercise):
         """Mark the present answer."""
         painted = self.view.painted
         if self.view.ask == "stretch":
-            return mark_stretch(painted, self.outcome, CELLS)
+            return mark_stretch(painted, self.outcome, self.cells)
         if self.view.ask == "bar":
             return mark_bar(self.view.chosen, self.outcome)
-        centres = cell_centres(self.structure.length, CELLS)
+        centres = cell_centres(self.structure.length, self.cells)
         marks = [(face, centres[k]) for face in FACES for k in painted[face]]
         return mark_cracks(marks, self.outcome, self.system)
 
@@ -115,7 +121,7 @@ class Predict(Exercise):
         self.view.headline = marking.headline if marking else ""
         self.view.good = bool(marking and marking.right)
         self.view.remarks = self._said(marking.remarks) if marking else []
-        self.view.kinds = cell_kinds(marking, self.structure.length, CELLS) if marking else {}
+        self.view.kinds = cell_kinds(marking, self.structure.length, self.cells) if marking else {}
         self.view.tally = _tally(self.store.attempts(self.lesson, self.item))
 
     def _show_picture(self) -> None:
@@ -123,7 +129,7 @@ class Predict(Exercise):
         outcome = self.outcome if self.view.called else None
         picture = blank_member(self.structure, page, outcome, self.view.chosen)
         self.view.shown_theme = self.preferences.shown_theme
-        self.view.cell_names = _cell_names(self.structure, self.system)
+        self.view.cell_names = _cell_names(self.structure, self.cells, self.system)
         self.view.strips = {} if self.view.places else asdict(strips(self.structure, page))
         self.view.svg = svg(picture, self.view.shown_theme)
         self.view.alt = description(self.structure, page)
@@ -174,10 +180,10 @@ def cell_kinds(marking: Marking, length: float, cells: int) -> dict[str, list[st
     return kinds
 
 
-def _cell_names(structure, system: str) -> list[str]:
+def _cell_names(structure, cells: int, system: str) -> list[str]:
     return [
         _("cell {k}, {place}").format(k=k + 1, place=place_named(structure, x, system))
-        for k, x in enumerate(cell_centres(structure.length, CELLS).tolist())
+        for k, x in enumerate(cell_centres(structure.length, cells).tolist())
     ]
 
 

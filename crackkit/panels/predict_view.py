@@ -7,7 +7,8 @@ from crackkit.panels.exercise import ExerciseView
 from crackkit.panels.view import front_end
 from crackkit.words import _
 
-CELLS = 24
+CELLS = 24  # along a member over one span
+PER_SPAN = 12  # where there are several
 LEADS = {RIGHT: _("Right"), MISSED: _("Missed"), WRONG: _("Not so")}
 FACE_WORDS = {"top": _("Top"), "bottom": _("Bottom")}
 TITLES = {
@@ -34,6 +35,12 @@ HINTS = {
     "cracks": _("Mouse or finger: tap. Keyboard: Tab to a face, arrows move, Space marks."),
     "bar": "",
 }
+
+
+def cells_along(structure) -> int:
+    """Number of cells along each face [-]: more where there are several spans."""
+    spans = len(getattr(structure, "spans", ()))
+    return max(CELLS, PER_SPAN * spans)
 
 
 class PredictView(ExerciseView):

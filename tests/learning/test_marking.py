@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from crackkit.learning.floor import one_span_loaded
 from crackkit.learning.marking import mark_bar, mark_cracks, mark_stretch
 from crackkit.structures.simple_beam import PointLoad, SimpleBeam
 
@@ -199,3 +200,15 @@ def test_the_bar_can_be_asked_for_at_one_place():
 def test_an_unknown_face_is_named():
     with pytest.raises(ValueError, match="bottom, top, middle, both"):
         mark_bar("left", outcome("plain"))
+
+
+def test_a_span_lifted_by_its_neighbours_is_not_said_to_frown_over_a_support():
+    outcome = one_span_loaded("SI").solve()
+    said = " ".join(remark.text for remark in mark_stretch({}, outcome, 36).remarks)
+    assert "in the span that its neighbours lift" in said
+    middle = mark_stretch({"bottom": range(16, 21)}, outcome, 36)
+    wrong = [remark.text for remark in middle.remarks if remark.kind == "wrong"]
+    assert wrong == [
+        "The neighbours lift this span, so it bends like a frown: the bottom gets shorter, so it "
+        "is squeezed, not stretched."
+    ]
