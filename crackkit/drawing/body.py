@@ -37,7 +37,7 @@ class Body:
 
     def points(self, path: np.ndarray) -> np.ndarray:
         """Drawing points of (x, z) [mm]; the last axis holds the pair."""
-        return np.stack([self.along(path[..., 0]), self.top + path[..., 1] * self.down], axis=-1)
+        return path * (self.along.scale, self.down) + (self.along.left, self.top)
 
     def outline(self) -> Polyline:
         """The edge of the concrete."""

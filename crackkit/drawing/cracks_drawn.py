@@ -17,7 +17,8 @@ def crack_shapes(cracks, body) -> list:
     """Draw the cracks of a member as one shape; `body` gives the way to the paper."""
     if not cracks:
         return []
-    paths = body.points(np.stack([crack.path for crack in cracks]))
+    every = np.concatenate([crack.path for crack in cracks])
+    paths = body.points(every.reshape(len(cracks), -1, 2))
     count, points = paths.shape[:2]
     share = np.linspace(0.0, 1.0, points)
     half = 0.5 * _openings(cracks, paths)[:, None] * (1.0 - share) ** 0.7 + 0.2 * (share < 1.0)

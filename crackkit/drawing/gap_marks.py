@@ -18,8 +18,7 @@ def gap_marks(found, body: Body) -> list:
 
 def _mark(gap, body: Body) -> list:
     left, right = float(body.along(gap.start)), float(body.along(gap.end))
-    ends, away = body.face(gap.face, np.array([gap.start, gap.end]))
-    start, end = np.broadcast_to(ends, 2).tolist()
+    (start, away), (end, _away) = (body.face(gap.face, at) for at in (gap.start, gap.end))
     corners = [
         (left, start + 2 * away),
         (left, start + OUT * away),

@@ -12,17 +12,18 @@ from crackkit.words import _
 TALL = 15.0  # of a block
 APART = 3.0  # between neighbouring blocks
 ARROWS = 27  # on the whole length
+UNDER = np.linspace(0.0, 1.0, 9)  # where along a block the member must stay clear of it
 
 
 def live_blocks(structure, along: Along, surface, view: View) -> list[Group]:
-    """Draw the blocks; `surface` gives the height above which each place [mm] is free."""
+    """Draw the blocks; `surface` gives the heights above which places [mm] are free."""
     return [_block(load, structure, along, surface, view) for load in live(structure)]
 
 
 def _block(load, structure, along: Along, surface, view: View) -> Group:
     left, right = float(along(load.start)) + APART / 2, float(along(load.end)) - APART / 2
-    under = np.linspace(load.start, load.end, 9)
-    bottom = min(surface(at) for at in under.tolist()) - 1.0
+    under = load.start + (load.end - load.start) * UNDER
+    bottom = float(np.min(surface(under))) - 1.0
     top = bottom - TALL
     hit = rectangle(left, top - 2, right - left, TALL + 4, "hit")
     drawn = _arrows if load.on else _empty

@@ -25,8 +25,9 @@ def live(structure) -> list:
 
 def arrow_places(load, along: Along, count: int) -> np.ndarray:
     """Places [mm] of the arrows of a spread load; `count` would stand on the whole length."""
-    share = (load.end - load.start) / along.length
-    return np.linspace(load.start, load.end, max(round((count - 1) * share), 1) + 1)
+    reach = load.end - load.start
+    steps = max(round((count - 1) * reach / along.length), 1)
+    return load.start + reach * (np.arange(steps + 1) / steps)
 
 
 def lasting_labels(structure, along: Along, view: View, room: float, say) -> list[Label]:

@@ -86,28 +86,32 @@ class _Shape:
         self.drop = down * scale.scale * factor
         self.tall = BODY * outcome.depth / outcome.depth.max()
         self.stations = outcome.x
+        self.level = float(outcome.depth.min()) == float(outcome.depth.max())
         self.falls = moved.falls_at is not None
 
-    def surface(self, at: float) -> float:
-        """Height of the moved top face at place `at` [mm]."""
-        return self.top + float(np.interp(at, self.x, self.drop))
+    def surface(self, at):
+        """Height of the moved top face at place `at` [mm], or at many of them."""
+        return self.top + np.interp(at, self.x, self.drop)
+
+    def deep(self, at):
+        """Drawn depth at place `at` [mm], or at many of them."""
+        return BODY if self.level else np.interp(at, self.stations, self.tall)
 
     def soffit(self, at: float) -> float:
         """Height of the moved bottom face at place `at` [mm]."""
-        return self.surface(at) + float(np.interp(at, self.stations, self.tall))
+        return float(self.surface(at) + self.deep(at))
 
     def body(self) -> list:
         """Outline of the moved member."""
         upper = np.column_stack([self.scale(self.x), self.top + self.drop])
         lower = upper.copy()
-        lower[:, 1] += np.interp(self.x, self.stations, self.tall)
+        lower[:, 1] += self.deep(self.x)
         return [Polygon(np.concatenate([upper, lower[::-1]]), "concrete")]
 
     def ghost(self) -> list:
         """Outline of the member before it moved."""
         left, right = self.scale.left, self.scale.right
-        a, b = float(self.tall[0]), float(self.tall[-1])
-        if a == b == BODY:
+        if self.level:
             return [rectangle(left, self.top, right - left, BODY, "ghost")]
         upper = [(left, self.top), (right, self.top)]
         bends = np.column_stack([self.scale(self.x), np.interp(self.x, self.stations, self.tall)])
@@ -146,16 +150,17 @@ def _letters(structure, shape: _Shape) -> list:
     named = [footing for footing in structure.footings if footing.letter]
     labels = [Label(float(shape.scale(f.at)), f.letter, "label_bold") for f in named]
     row = label_row(labels, 0.0, shape.scale.left + 3, shape.scale.right - 3)
+    heights = _letter_heights(np.array([footing.at for footing in named]), shape)
     return [
-        Text(text.x, _letter_height(footing, shape), text.text, text.role, text.anchor)
-        for footing, text in zip(named, row, strict=True)
+        Text(text.x, height, text.text, text.role, text.anchor)
+        for height, text in zip(heights.tolist(), row, strict=True)
     ]
 
 
-def _letter_height(footing, shape: _Shape) -> float:
+def _letter_heights(places: np.ndarray, shape: _Shape) -> np.ndarray:
     # a piece that falls would carry the letter onto what stands below
-    top = shape.top if shape.falls else shape.surface(footing.at)
-    return top + 0.5 * float(np.interp(footing.at, shape.stations, shape.tall)) + 4.5
+    top = np.full(places.size, shape.top) if shape.falls else shape.surface(places)
+    return top + 0.5 * shape.deep(places) + 4.5
 
 
 def _loads(structure, shape: _Shape, frame: Frame, view: View) -> list:
@@ -181,7 +186,7 @@ def _loads(structure, shape: _Shape, frame: Frame, view: View) -> list:
     carried = [_hung(load, y + 14, structure, shape, view) for load in structure.hung]
     if not comes_and_goes:
         return [*label_row([*words, *hung], y, low, high), *arrows, *carried]
-    centre = shape.scale.left + width_of(live_label(structure, view), "label_bold") / 2
+    centre = shape.scale.left + (taken - GAP) / 2
     words.append(Label(centre, live_label(structure, view), "label_bold"))
     over = live_blocks(structure, shape.scale, lambda at: shape.surface(at) - LIVE_LIFT, view)
     rows = [*label_row(words, y - 17, low, high), *label_row(hung, y, low, high)]
@@ -190,7 +195,7 @@ def _loads(structure, shape: _Shape, frame: Frame, view: View) -> list:
 
 def _spread(load, shape: _Shape) -> list:
     places = loads_on.arrow_places(load, shape.scale, 15)
-    tips = [shape.surface(at) for at in places.tolist()]
+    tips = shape.surface(places).tolist()
     return [
         Arrow(x, tip - 15, x, tip - 1, "spread_load", 5.0)
         for x, tip in zip(shape.scale(places).tolist(), tips, strict=True)
@@ -198,7 +203,7 @@ def _spread(load, shape: _Shape) -> list:
 
 
 def _hung(load, tail: float, structure, shape: _Shape, view: View) -> Group:
-    x, tip = float(shape.scale(load.at)), shape.surface(load.at) - 1
+    x, tip = float(shape.scale(load.at)), float(shape.surface(load.at)) - 1
     role = "load" if load.force else "spread_load"
     parts = [rectangle(x - 12, tail - 6, 24, tip - tail + 10, "hit"), Arrow(x, tail, x, tip, role)]
     grip = load.grip

@@ -55,7 +55,7 @@ class RangeChart:
     def __call__(self, moment):
         """Height of a moment [N mm]; beyond the chart it stays at the edge."""
         share = (moment - self.low) / (self.high - self.low)
-        return self.top + np.clip(share, 0.0, 1.0) * (self.bottom - self.top)
+        return self.top + np.minimum(np.maximum(share, 0.0), 1.0) * (self.bottom - self.top)
 
     def line(self, x, moment) -> np.ndarray:
         """Points of a line of moments, without those that cannot be seen."""
@@ -104,8 +104,11 @@ def _curves(found, chart: RangeChart) -> list:
     lower, upper = chart.line(found.x, found.sagging), chart.line(found.x, found.hogging)
     shapes = [Polygon(np.concatenate([upper, lower[::-1]]), "stretched_area")]
     for moment in (found.cracks_bottom, found.cracks_top):
-        if chart.low < float(np.median(moment)) < chart.high:
-            shapes.append(Polyline(chart.line(found.x, moment), "threshold"))
+        ordered = np.sort(moment)
+        if chart.low < float(ordered[ordered.size // 2]) < chart.high:
+            # a level line has its ends and no more
+            seen = slice(None, None, moment.size - 1 if ordered[0] == ordered[-1] else None)
+            shapes.append(Polyline(chart.line(found.x[seen], moment[seen]), "threshold"))
     if float(np.abs(found.shifted - found.elastic).max()) > 0.01 * (chart.high - chart.low):
         shapes.append(Polyline(chart.line(found.x, found.shifted), "second_line"))
     shapes += [

@@ -9,15 +9,17 @@ from crackkit.drawing.shapes import Hint
 from crackkit.units import shown
 from crackkit.words import _
 
-COUNT = 40  # hints along the member
+MOST = 40  # hints along the member
+LEAST_WIDE = 15.0  # of a hint: nobody points more finely
 LITTLE = 0.005  # share of the largest moment that is not worth a word
 
 
 def range_hints(outcome, chart, view: View) -> list[Hint]:
     """Lay hints side by side over the band, each with words for its middle."""
     found, along = outcome.range, chart.along
-    wide = along.length / COUNT
-    places = wide * (np.arange(COUNT) + 0.5)
+    count = min(int((along.right - along.left) / LEAST_WIDE), MOST)
+    wide = along.length / count
+    places = wide * (np.arange(count) + 0.5)
     sagging = np.interp(places, found.x, found.sagging).tolist()
     hogging = np.interp(places, found.x, found.hogging).tolist()
     least = LITTLE * max(max(sagging), -min(hogging), 1.0)

@@ -52,7 +52,7 @@ def _free(face: str, found) -> list[tuple[float, float]]:
 def _covered(stretched, y: float, chart) -> list:
     parts = _drawn(stretched, chart)
     areas = [rectangle(left, y, right - left, STRIP, "covered") for left, right in parts]
-    return [*areas, *_slanted(parts, y, 1.0, "calm_hatch")]
+    return [*areas, *_slanted(parts, y, (1.0,), "calm_hatch")]
 
 
 def _drawn(stretches, chart) -> list[tuple[float, float]]:
@@ -71,7 +71,7 @@ def _open(gaps, y: float, chart) -> list:
     for left, right in parts:
         shapes.append(rectangle(left, y, right - left, STRIP, "paper"))
         shapes.append(rectangle(left, y, right - left, STRIP, "uncovered"))
-    shapes += [*_slanted(parts, y, 1.0, "bad_line"), *_slanted(parts, y, -1.0, "bad_line")]
+    shapes += _slanted(parts, y, (1.0, -1.0), "bad_line")
     for gap, (left, right) in zip(gaps, parts, strict=True):
         corners = [(left, y), (right, y), (right, y + STRIP), (left, y + STRIP), (left, y)]
         shapes.append(Polyline(np.array(corners), "bad_line"))
@@ -91,15 +91,17 @@ def _word(words: str, role: str, left: float, right: float, y: float) -> list:
     ]
 
 
-def _slanted(parts, y: float, way: float, role: str) -> list[Lines]:
-    """Diagonals inside stretches of a strip, rising to the right with `way` 1, falling with -1."""
+def _slanted(parts, y: float, ways, role: str) -> list[Lines]:
+    """Diagonals inside stretches of a strip, rising to the right for a way of 1, falling for -1."""
     if not parts:
         return []
     left, right = np.array(parts).T[:, :, None]
     start = np.arange(left.min() - STRIP, right.max(), PITCH)
     x1, x2 = np.maximum(start, left), np.minimum(start + STRIP, right)
-    base = y + STRIP if way > 0 else y
-    strokes = np.empty((*x1.shape, 2, 2))
-    strokes[..., 0, 0], strokes[..., 0, 1] = x1, base - way * (x1 - start)
-    strokes[..., 1, 0], strokes[..., 1, 1] = x2, base - way * (x2 - start)
-    return [Lines(strokes[x2 > x1], role)]
+    seen = x2 > x1
+    x = np.stack([x1[seen], x2[seen]], axis=-1)
+    rise = x - np.broadcast_to(start, x1.shape)[seen][:, None]
+    strokes = np.empty((len(ways), *x.shape, 2))
+    for stroke, way in zip(strokes, ways, strict=True):
+        stroke[..., 0], stroke[..., 1] = x, (y + STRIP if way > 0 else y) - way * rise
+    return [Lines(strokes.reshape(-1, 2, 2), role)]

@@ -75,14 +75,26 @@ def _free_place(item, wish: float, body: Body, taken: list) -> tuple[float, floa
     """The place on a layer nearest the wished one where no other grip is."""
     for step in (0.0, CLEAR, -CLEAR, 2 * CLEAR, -2 * CLEAR):
         place = wish + step, _height(item, wish + step, body)
-        if all(math.dist(place, other) >= CLEAR for other in taken):
+        if not _crowded(place, taken):
             return place
     return wish, _height(item, wish, body)
 
 
+def _crowded(place: tuple[float, float], taken) -> bool:
+    """Whether a grip there could not be told from one that is taken."""
+    beside = [other for other in taken if abs(place[0] - other[0]) < CLEAR]
+    return any(math.dist(place, other) < CLEAR for other in beside)
+
+
 def _height(item, x: float, body: Body) -> float:
-    at = (x - body.along.left) / body.along.scale
-    return body.top + item.depth_at(at) * body.down
+    return _height_at(item, (x - body.along.left) / body.along.scale, body)
+
+
+def _height_at(item, at: float, body: Body) -> float:
+    """Height on the drawing of the bars of a layer at a place [mm]."""
+    level = len(item.path) == 2 and item.path[0, 1] == item.path[1, 1]
+    depth = float(item.path[0, 1]) if level else item.depth_at(at)
+    return body.top + depth * body.down
 
 
 def _drop_handle(item, drop, body: Body, view: View) -> Handle:
@@ -95,8 +107,8 @@ def _drop_handle(item, drop, body: Body, view: View) -> Handle:
 def _end(item, name: str, grip, structure, body: Body, view: View, taken: list) -> list:
     """A small grip at an end of a layer; none where another is too near to tell them apart."""
     at = min(max(grip.value, 0.0), body.along.length)
-    x, y = float(body.along(at)), body.top + item.depth_at(at) * body.down
-    if any(math.dist((x, y), other) < CLEAR for other in taken):
+    x, y = float(body.along(at)), _height_at(item, at, body)
+    if _crowded((x, y), taken):
         return []
     taken.append((x, y))
     text = place_words(at, structure, view)

@@ -25,8 +25,7 @@ def stretch_band(outcome, frame: Frame, view: View) -> list:
         *heading(frame, 2, _("Where is it stretched? Where does it crack?"), _notes(body)),
         *footings.blocks(outcome.structure, body.along, body.top, body.bottom, 13.0),
         *body.raster(outcome.stresses),
-        *(_ribbon(zone, body) for zone in outcome.tension),
-        *_dense_ribbons(outcome, body),
+        *_ribbons(outcome.tension, body),
         body.outline(),
         *footings.root_lines(outcome.structure, body.along, body.top, body.bottom),
         *crack_shapes(outcome.cracks, body),
@@ -47,28 +46,28 @@ def _notes(body: Body) -> tuple[str, ...]:
     return long.format(n=f"{factor:.2g}"), short.format(n=f"{factor:.2g}")
 
 
-def _hatch(body: Body, face: str, start: float, end: float, step: float, role: str) -> Lines:
-    left, right = body.along(start), body.along(end)
-    x = np.arange(left, max(right - 4.0, left + 1.0), step)
-    y, away = body.face(face, (x - body.along.left) / body.along.scale)
+def _ribbons(zones, body: Body) -> list[Lines]:
+    """Light hatch beside stretched faces; dense where it is more than the concrete can bear."""
+    stretched = [(zone.face, zone.start, zone.end) for zone in zones]
+    cracked = [(zone.face, start, end) for zone in zones for start, end in zone.cracked]
+    return [*_hatch(body, stretched, 9.0, "hatch"), *_hatch(body, cracked, 4.5, "hatch_dense")]
+
+
+def _hatch(body: Body, stretches, step: float, role: str) -> list[Lines]:
+    """Strokes along stretches (face, start, end) [mm], all of them in one shape."""
+    if not stretches:
+        return []
+    ends = [(float(body.along(start)), float(body.along(end))) for _face, start, end in stretches]
+    runs = [np.arange(left, max(right - 4.0, left + 1.0), step) for left, right in ends]
+    counts, x = [run.size for run in runs], np.concatenate(runs)
+    stops = np.repeat([right for _left, right in ends], counts)
+    below = np.repeat([face == "bottom" for face, _start, _end in stretches], counts)
+    soffit, away = body.face("bottom", (x - body.along.left) / body.along.scale)
+    y, away = np.where(below, soffit, body.top), np.where(below, away, -away)
     strokes = np.empty((x.size, 2, 2))
     strokes[:, 0, 0], strokes[:, 0, 1] = x, y + away * 2.0
-    strokes[:, 1, 0], strokes[:, 1, 1] = np.minimum(x + 6.0, right), y + away * (2.0 + RIBBON)
-    return Lines(strokes, role)
-
-
-def _ribbon(zone, body: Body) -> Lines:
-    """Light hatch beside a stretched face."""
-    return _hatch(body, zone.face, zone.start, zone.end, 9.0, "hatch")
-
-
-def _dense_ribbons(outcome, body: Body) -> list:
-    """Dense hatch where the stretch is more than the concrete can bear."""
-    return [
-        _hatch(body, zone.face, start, end, 4.5, "hatch_dense")
-        for zone in outcome.tension
-        for start, end in zone.cracked
-    ]
+    strokes[:, 1, 0], strokes[:, 1, 1] = np.minimum(x + 6.0, stops), y + away * (2.0 + RIBBON)
+    return [Lines(strokes, role)]
 
 
 def _support_marks(structure, body: Body) -> list:

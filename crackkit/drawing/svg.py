@@ -22,6 +22,7 @@ from crackkit.drawing.shapes import (
     Raster,
     Text,
 )
+from crackkit.drawing.tenths import tenths
 
 
 def svg(picture: Picture, theme: str = "light") -> str:
@@ -119,20 +120,8 @@ def _line_only(theme: str, role: str, width: float | None) -> str:
     return words
 
 
-# One template for all the numbers of a shape: one formatting call instead of one for each point.
-@cache
-def _point_template(count: int) -> str:
-    return " ".join(["%.1f,%.1f"] * count)
-
-
-@cache
-def _segment_template(count: int) -> str:
-    return "M%.1f %.1fL%.1f %.1f" * count
-
-
 def _points(points: np.ndarray) -> str:
-    numbers = np.asarray(points).ravel().tolist()
-    return _point_template(len(numbers) // 2) % tuple(numbers)
+    return tenths(np.asarray(points), (" ", ","))[1:]
 
 
 def _polygon(shape: Polygon, theme: str) -> str:
@@ -140,11 +129,14 @@ def _polygon(shape: Polygon, theme: str) -> str:
 
 
 def _polygons(shape: Polygons, theme: str) -> str:
-    outlines = np.asarray(shape.outlines).tolist()
-    path = "".join(
-        ["M" + "L".join([f"{x:.1f} {y:.1f}" for x, y in outline]) + "Z" for outline in outlines]
-    )
-    return f'<path d="{path}" {_attributes(theme, shape.role)}/>'
+    outlines = np.asarray(shape.outlines)
+    path = tenths(outlines, _outline_signs(outlines.shape[1]))[1:]
+    return f'<path d="{path}Z" {_attributes(theme, shape.role)}/>'
+
+
+@cache
+def _outline_signs(points: int) -> tuple[str, ...]:
+    return ("ZM", " ", *["L", " "] * (points - 1))
 
 
 def _polyline(shape: Polyline, theme: str) -> str:
@@ -153,8 +145,7 @@ def _polyline(shape: Polyline, theme: str) -> str:
 
 
 def _lines(shape: Lines, theme: str) -> str:
-    numbers = np.asarray(shape.segments).ravel().tolist()
-    path = _segment_template(len(numbers) // 4) % tuple(numbers)
+    path = tenths(np.asarray(shape.segments), ("M", " ", "L", " "))
     return f'<path d="{path}" {_line_only(theme, shape.role, None)}/>'
 
 
@@ -181,13 +172,18 @@ def _head_corners(shape: Arrow) -> list[tuple[float, float]]:
 
 
 def _arrow(shape: Arrow, theme: str) -> str:
-    style = THEMES[theme].style(shape.role)
     tip, (ax, ay), (bx, by) = _head_corners(shape)
+    numbers = (shape.x1, shape.y1, (ax + bx) / 2, (ay + by) / 2, *tip, ax, ay, bx, by)
+    return _arrow_template(theme, shape.role) % numbers
+
+
+@cache
+def _arrow_template(theme: str, role: str) -> str:
+    style = THEMES[theme].style(role)
     return (
-        f'<path d="M{shape.x1:.1f} {shape.y1:.1f}L{(ax + bx) / 2:.1f} {(ay + by) / 2:.1f}" '
-        f'fill="none" stroke="{style.stroke}" stroke-width="{style.width:g}" '
-        f'stroke-linecap="butt"/><polygon points="{tip[0]:.1f},{tip[1]:.1f} {ax:.1f},{ay:.1f} '
-        f'{bx:.1f},{by:.1f}" fill="{style.fill}"/>'
+        f'<path d="M%.1f %.1fL%.1f %.1f" fill="none" stroke="{style.stroke}" '
+        f'stroke-width="{style.width:g}" stroke-linecap="butt"/>'
+        f'<polygon points="%.1f,%.1f %.1f,%.1f %.1f,%.1f" fill="{style.fill}"/>'
     )
 
 
