@@ -65,6 +65,7 @@ TITLES = {
     "lean": _("Why cracks lean"),
     "arm_moment": _("Why the root is bent most"),
     "lever_arm": _("Why the height of the bars counts"),
+    "over_support": _("Why the top is stretched over a support, and how far"),
 }
 
 STEPS: dict[str, tuple[StepWords, ...]] = {
@@ -175,6 +176,71 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
                 "Nothing helps from the far end, for there is no support: the root bears it all."
             ),
             "moment",
+        ),
+    ),
+    "over_support": (
+        StepWords(
+            "theta_q",
+            _(
+                "Cut the floor over support B: each span is free to turn there. Every bit of "
+                "bending turns its end by a share that grows with the distance from the far end. "
+                "Under a spread load q a span L turns by this slope (EI tells how stiff it is):"
+            ),
+        ),
+        StepWords(
+            "theta_P",
+            _("A load P_t on one place, a_t from support B in a span L_t, turns it by:"),
+        ),
+        StepWords(
+            "theta_M",
+            _(
+                "A moment M_B at this end and one at the far end (M_A or M_C) turn it too, the "
+                "far one half as much:"
+            ),
+        ),
+        StepWords(
+            "balance",
+            _(
+                "But the floor is not cut: left and right of B it has one slope. So the moments "
+                "must turn the two ends back by as much as the loads turn them apart (times "
+                "24 EI; EI drops out as long as it is the same everywhere):"
+            ),
+        ),
+        StepWords(
+            "M_q",
+            _("So the spread loads on both sides ask for this moment over B:"),
+            "moment",
+        ),
+        StepWords("M_P", _("The travelling load asks for this one:"), "moment"),
+        StepWords(
+            "M_B",
+            _(
+                "The moment over B is below zero: a frown. The moments over the next supports "
+                "take a part of it away, or add to it."
+            ),
+            "moment",
+        ),
+        StepWords(
+            "M_2",
+            _(
+                "Two equal spans with the same load on both: as much as a beam on two supports "
+                "has in its middle, but on top."
+            ),
+        ),
+        StepWords(
+            "x_0",
+            _(
+                "Then the frown ends at a quarter of the span from B. That is the sketch which "
+                "everybody knows."
+            ),
+        ),
+        StepWords(
+            "x_1",
+            _(
+                "Now take the live load p off this span and leave it on the other; the dead load "
+                "g stays on both. The frown reaches farther, the more p there is. With p six "
+                "times g it fills the empty span. So top bars go by the load that comes and goes:"
+            ),
         ),
     ),
     "lever_arm": (

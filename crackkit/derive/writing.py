@@ -14,6 +14,7 @@ from crackkit.derive.cracking_moment import cracking_moment
 from crackkit.derive.derivation import Derivation, DerivedStep
 from crackkit.derive.lean import lean
 from crackkit.derive.lever_arm import lever_arm
+from crackkit.derive.over_support import over_support
 from crackkit.derive.written import FILE
 
 DERIVATIONS = (
@@ -23,6 +24,7 @@ DERIVATIONS = (
     lean,
     arm_moment,
     lever_arm,
+    over_support,
 )
 
 

@@ -15,6 +15,7 @@ FILE = "written.json"
 _symbol = re.compile(r"[A-Za-z]\w*")
 _greek = {"kappa": "κ", "beta": "β", "sigma": "σ", "tau": "τ", "pi": "π", "delta": "δ"}
 _greek |= {"epsilon_s": "ε_s", "sigma_a": "σ_a"}
+_greek |= {"theta_q": "θ_q", "theta_P": "θ_P", "theta_M": "θ_M"}
 
 
 @dataclass(frozen=True)

@@ -33,6 +33,15 @@ LETTERS = {
     "g_1": ("line_load", _("own weight at the tip")),
     "P": ("force", _("loads on one place, together")),
     "a_P": ("length", _("their distance from the root")),
+    "q_1": ("line_load", _("all spread load on the span left of B")),
+    "q_2": ("line_load", _("all spread load on the span right of B")),
+    "L_1": ("length", _("span left of B")),
+    "L_2": ("length", _("span right of B")),
+    "P_t": ("force", _("travelling load")),
+    "a_t": ("length", _("its distance from B")),
+    "L_t": ("length", _("the span it stands in")),
+    "M_A": ("moment", _("moment over the support before B")),
+    "M_C": ("moment", _("moment over the support after B")),
 }
 OF = {
     "cracked_section": ("b", "h", "d", "A_s", "n", "M", "E_s", "d_c", "s"),
@@ -40,6 +49,7 @@ OF = {
     "lean": ("σ", "τ"),
     "lever_arm": ("b", "d", "A_s", "n", "M", "f_y", "t"),
     "arm_moment": ("L", "q", "g_0", "g_1", "P", "a_P"),
+    "over_support": ("q_1", "q_2", "L_1", "L_2", "P_t", "a_t", "L_t", "M_A", "M_C"),
 }
 OF["cracked_section_two_layers"] = (*OF["cracked_section"], "A_o", "d_o", "k")
 
@@ -74,14 +84,15 @@ def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
     outcome : Outcome
         Of a straight member with a rectangular section.
     key : str
-        ``"cracked_section"``, ``"cracking_moment"``, ``"lever_arm"``, ``"arm_moment"`` or
-        ``"lean"``.
+        ``"cracked_section"``, ``"cracking_moment"``, ``"lever_arm"``, ``"arm_moment"``,
+        ``"over_support"`` or ``"lean"``.
     """
     readers = {
         "cracked_section": _cracked,
         "cracking_moment": _cracking,
         "lever_arm": _lever,
         "arm_moment": arm_numbers,
+        "over_support": support_numbers,
     }
     return readers[key](outcome) if key in readers else MemberNumbers(key, {}, {})
 
@@ -148,6 +159,51 @@ def arm_numbers(outcome: Outcome) -> MemberNumbers:
     given |= {"P": force, "a_P": pulled / force if force else 0.0}
     root = float(np.interp(arm.root, outcome.x, np.abs(outcome.moment)))
     return MemberNumbers("arm_moment", given, {"M": root})
+
+
+def support_numbers(outcome: Outcome) -> MemberNumbers:
+    """Loads beside the first inner support, B, of a floor, and the moment over it.
+
+    Parameters
+    ----------
+    outcome : Outcome
+        Of a floor over several spans.
+    """
+    floor = outcome.structure
+    near = [load for load in floor.hung if load.at < floor.places[2]]
+    if len(near) > 1:
+        note = _("Two travelling loads stand beside B: move one away to see its numbers.")
+        return MemberNumbers("over_support", {}, {}, note)
+    before, _over, after = np.interp(floor.places[:3], outcome.x, outcome.range.elastic).tolist()
+    first, second = (_spread_on(floor, k) for k in range(2))
+    given = {"q_1": first, "q_2": second, "M_A": before, "M_C": after}
+    given |= {"L_1": floor.spans[0].length, "L_2": floor.spans[1].length}
+    given |= _travelling(floor, near)
+    shown = {"M_B": float(np.interp(floor.places[1], outcome.x, outcome.moment))}
+    return MemberNumbers("over_support", given, shown, _support_note(floor))
+
+
+def _spread_on(floor, index: int) -> float:
+    """All load spread over a span [N/mm]."""
+    middle = sum(floor.places[index : index + 2]) / 2
+    return sum(load.total for load in floor.spread if load.start < middle < load.end)
+
+
+def _travelling(floor, near) -> dict[str, float]:
+    if not near:
+        return {"P_t": 0.0, "a_t": 0.0, "L_t": floor.spans[0].length}
+    (load,) = near
+    over = floor.places[1]
+    span = floor.spans[0] if load.at < over else floor.spans[1]
+    return {"P_t": load.force, "a_t": abs(load.at - over), "L_t": span.length}
+
+
+def _support_note(floor) -> str:
+    if any(support.sunk for support in floor.supports):
+        return _("A support has sunk: that moves moments besides what the loads do.")
+    if floor.shifted:
+        return _("The derivation leaves out what cracks shift; the panel counts it.")
+    return ""
 
 
 def _outer(outcome: Outcome, steps: dict) -> dict[str, float]:

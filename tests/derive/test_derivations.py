@@ -15,6 +15,7 @@ from crackkit.derive.cracked_section import cracked_section, cracked_section_two
 from crackkit.derive.cracking_moment import cracking_moment
 from crackkit.derive.lean import lean
 from crackkit.derive.lever_arm import lever_arm
+from crackkit.derive.over_support import over_support
 from crackkit.derive.sentences import STEPS
 from crackkit.derive.writing import DERIVATIONS, everything
 from crackkit.derive.written import FILE, with_numbers, written
@@ -197,6 +198,50 @@ def test_trodden_bars_lose_about_the_share_that_is_derived(
     told = number(lever["delta"], values)
     assert told == pytest.approx(gone, rel=1e-6)
     assert told == pytest.approx(1 - arms[1] / arms[0], abs=0.035)
+
+
+over = {step.key: step.expression for step in over_support().steps}
+TWO = (beam.Support(0.0), beam.Support(4000.0), beam.Support(10000.0))
+
+
+@given(
+    first=st.floats(0, 40),
+    second=st.floats(0, 40),
+    force=st.floats(0, 1e5),
+    place=st.floats(0.0, 1.0),
+    end=st.sampled_from(["pin", "fixed"]),
+)
+def test_the_derived_moment_over_a_support_is_that_of_the_beam_solver(
+    first, second, force, place, end
+):
+    loads = [beam.LineLoad(0.0, 4e3, first, first), beam.LineLoad(4e3, 1e4, second, second)]
+    loads += [beam.PointLoad(force, 4e3 + place * 6e3)]
+    solved = beam.solve(1e4, (beam.Support(0.0, end), *TWO[1:]), loads)
+    before, expected = solved.moment(np.array([1e-6, 4e3])).tolist()
+    values = {"q_1": first, "q_2": second, "L_1": 4e3, "L_2": 6e3, "M_A": before, "M_C": 0.0}
+    values |= {"P_t": force, "a_t": place * 6e3, "L_t": 6e3}
+    for key in ("M_q", "M_P", "M_B"):
+        values[key] = number(over[key], values)
+    assert values["M_B"] == pytest.approx(expected, rel=1e-6, abs=1.0)
+
+
+def test_the_table_of_equal_spans_and_the_derivation_agree():
+    """Two equal spans: HICKS2010 Table 2.1 has 0.125 over the support, half of it for one."""
+    assert number(over["M_2"], {"q": 1.0, "L": 1.0}) == pytest.approx(-0.125)
+    one = {"q_1": 1.0, "q_2": 0.0, "L_1": 1.0, "L_2": 1.0}
+    assert number(over["M_q"], one) == pytest.approx(0.0625)
+
+
+@given(live=st.floats(0.0, 5.9))
+def test_the_derived_reach_of_the_frown_is_where_the_solver_finds_no_moment(live):
+    supports = tuple(beam.Support(at) for at in (0.0, 1e3, 2e3))
+    loads = [beam.LineLoad(0.0, 1e3, 1.0 + live, 1.0 + live), beam.LineLoad(1e3, 2e3, 1.0, 1.0)]
+    reach = number(over["x_1"], {"L": 1e3, "p": live, "g": 1.0})
+    solved = beam.solve(2e3, supports, loads)
+    here, largest = solved.moment(np.array([1e3 + reach, 1e3]))
+    assert float(here) == pytest.approx(0.0, abs=1e-6 * abs(float(largest)))
+    assert number(over["x_1"], {"L": 1e3, "p": 0.0, "g": 1.0}) == pytest.approx(250.0)
+    assert number(over["x_0"], {"L": 1e3}) == pytest.approx(250.0)
 
 
 lean_lines = {step.key: step.expression for step in lean().steps}

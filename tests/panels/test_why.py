@@ -8,10 +8,13 @@ import pytest
 
 from crackkit.launch.places import PROJECT
 from crackkit.learning.cantilever import balcony, balcony_on_floor
+from crackkit.learning.floor import one_span_loaded, paper_store
 from crackkit.learning.simple_beam import canteen_beam, canteen_beam_with_ends
 from crackkit.panels.preferences import Preferences
 from crackkit.panels.why import Why
 from crackkit.structures.cantilever import ArmLoad
+from crackkit.structures.fields import fitted
+from crackkit.structures.floor_parts import Traveller
 from crackkit.structures.simple_beam import PointLoad
 
 
@@ -191,3 +194,24 @@ def test_the_page_never_loads_sympy():
     )
     ended = subprocess.run([sys.executable, "-c", program], cwd=PROJECT, capture_output=True)
     assert ended.returncode == 0, ended.stderr.decode()
+
+
+@pytest.mark.parametrize("system", ["SI", "US"])
+def test_the_moment_over_support_b_is_the_one_shown_wherever_the_loads_stand(system):
+    floor = paper_store(system)
+    fixed = replace(floor, left_end="fixed")
+    shorter, _moved = fitted(floor, {"spans.0.length": 3300.0})
+    away = [fitted(floor, {"loads.0.at": share * floor.length})[0] for share in (0.0, 0.2, 0.9)]
+    for one in (floor, one_span_loaded(system), fixed, shorter, *away):
+        assert compared(unfolded(one, "over_support")) == ["✓ as shown above"]
+
+
+def test_what_the_derivation_leaves_out_is_said():
+    floor = paper_store()
+    sunk = fitted(floor, {"supports.1.sunk": 10.0})[0]
+    assert "sunk" in unfolded(sunk, "over_support").view.note
+    light = fitted(floor, {"top.spacing": 175.0, "shifted": True})[0]
+    why = unfolded(light, "over_support")
+    assert "cracks shift" in why.view.note and "shown above" in compared(why)[0]
+    two = replace(floor, loads=(*floor.loads, Traveller(5e3, 1000.0)))
+    assert "move one away" in unfolded(two, "over_support").view.note
