@@ -3,6 +3,7 @@
 from crackkit.drawing.frames import View
 from crackkit.drawing.gap_words import gap_words
 from crackkit.drawing.places import beside_support
+from crackkit.drawing.seen import Seen
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -18,12 +19,12 @@ def told(outcome, system: str) -> dict:
     """
     if outcome.range is None:
         return {}
-    view, gaps = View(system), outcome.range.gaps
+    view, gaps, floor = View(system), outcome.range.gaps, Seen(outcome.structure)
     head = _("Whatever the loads do, bars cross every stretch that cracks.")
     if gaps:
         head = _("Here no bar holds the concrete together:")
-    rows = [gap_words(gap, outcome.structure, view) for gap in gaps]
-    return {"head": head, "rows": [*rows, *_widest(outcome, view)], "show": _("Show me")}
+    rows = [gap_words(gap, floor, view) for gap in gaps]
+    return {"head": head, "rows": [*rows, *_widest(outcome, floor, view)], "show": _("Show me")}
 
 
 def changes(outcome, index: int) -> dict:
@@ -35,7 +36,7 @@ def changes(outcome, index: int) -> dict:
     return outcome.range.arrangement(widest.face, widest.at).changes
 
 
-def _widest(outcome, view: View) -> list[str]:
+def _widest(outcome, floor, view: View) -> list[str]:
     widest = outcome.range.widest
     if widest is None or widest.width is None:
         return []
@@ -43,7 +44,7 @@ def _widest(outcome, view: View) -> list[str]:
         _("Widest crack of all: {width}, {face}, {place} ({loads})").format(
             width=shown(widest.width.governing, "width", view.system),
             face=_("top") if widest.face == "top" else _("bottom"),
-            place=beside_support(widest.at, outcome.structure, view),
+            place=beside_support(widest.at, floor, view),
             loads=outcome.range.arrangement(widest.face, widest.at).words,
         )
     ]

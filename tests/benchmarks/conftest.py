@@ -18,6 +18,16 @@ from crackkit.learning.simple_beam import canteen_beam
 from crackkit.panels.panel import Panel
 
 Panel(canteen_beam())""",
+    "arm": """# the panel of a cantilever
+from crackkit.learning.cantilever import balcony
+from crackkit.panels.panel import Panel
+
+Panel(balcony())""",
+    "floor": """# the panel of a floor over six spans, with a load that travels
+from crackkit.panels.panel import Panel
+from tests.benchmarks.floors import six_spans
+
+Panel(six_spans())""",
     "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
 import ipywidgets
 from IPython import get_ipython
