@@ -70,7 +70,7 @@ def test_the_walk_goes_from_trodden_bars_to_the_short_span_behind(panel):
             panel.act("walk_next")
     assert "a third of the strength" in told[0] and "→ falls" in told[1]
     assert "hold the slab down" in told[4] and not panel.error()
-    assert "hold the beam down" in panel.root.inner_text()  # the caution
+    assert "has to hold it down" in panel.root.inner_text()  # the caution
 
 
 def test_the_top_is_painted_and_found_right(lesson):
