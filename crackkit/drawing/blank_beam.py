@@ -69,10 +69,17 @@ def description(structure, view: View) -> str:
     )
     text = _("A beam without bars, {sizes}. Point loads: {loads}. Spread load: {spread}.")
     return text.format(
-        sizes=size_words(structure, view),
+        sizes=size_words(structure, view) + _ends_said(structure, view),
         loads=loads or _("none"),
         spread=_spread_said(structure, view),
     )
+
+
+def _ends_said(structure, view: View) -> str:
+    ends = [shown(b - a, "length", view.system) for a, b in ends_past(structure)]
+    if not ends:
+        return ""
+    return _(", reaching {ends} past the outer supports").format(ends=_(" and ").join(ends))
 
 
 def _spread_said(structure, view: View) -> str:
@@ -140,6 +147,13 @@ def size_words(structure, view: View) -> str:
     )
 
 
+def ends_past(structure) -> list[tuple[float, float]]:
+    """Stretches [mm] that reach past the outer supports."""
+    marks = clear_marks(structure)
+    ends = [(0.0, marks[0]), (marks[-1], structure.length)] if len(structure.footings) > 1 else []
+    return [(a, b) for a, b in ends if b > a]
+
+
 def clear_marks(structure) -> list[float]:
     """Places [mm] between which the spans are measured: the supports, or root and tip."""
     places = [footing.at for footing in structure.footings]
@@ -148,17 +162,19 @@ def clear_marks(structure) -> list[float]:
 
 def _sizes(structure, along: Along, bottom: float, view: View) -> list:
     y, shapes = bottom + 36.0, []
-    for a, b in itertools.pairwise(clear_marks(structure)):
+    marks, ends = clear_marks(structure), ends_past(structure)
+    for a, b in [*itertools.pairwise(marks), *ends]:
         left, right = float(along(a)), float(along(b))
         shapes += [
             Arrow((left + right) / 2, y, left, y, "spread_load", 7.0),
             Arrow((left + right) / 2, y, right, y, "spread_load", 7.0),
         ]
-    marks = clear_marks(structure)
-    half = width_of(size_words(structure, view), "label") / 2
-    wish = float(along((marks[0] + marks[-1]) / 2))
-    middle = min(max(wish, 10.0 + half), WIDTH - 10.0 - half)
-    return [*shapes, Text(middle, y + 18, size_words(structure, view), "label", "middle")]
+    middle = float(along((marks[0] + marks[-1]) / 2))
+    labels = [Label(middle, size_words(structure, view), "label")]
+    for a, b in ends:
+        past = shown(b - a, "length", view.system)
+        labels.append(Label(float(along((a + b) / 2)), past, "label"))
+    return [*shapes, *label_row(labels, y + 18, 10.0, WIDTH - 10.0)]
 
 
 def _questions() -> list:

@@ -9,14 +9,18 @@ OUT = 12.0  # distance of the bracket from the face
 RADIUS = 6.5
 
 
-def gap_marks(found, body: Body) -> list:
-    """Mark the gaps of a MomentRange; nothing where there is none."""
-    if found is None:
-        return []
-    return [shape for gap in found.gaps for shape in _mark(gap, body)]
+def gap_marks(gaps, places, body: Body) -> list:
+    """Mark gaps of a MomentRange, each with its badge at a place across the drawing."""
+    rows = zip(gaps, places, strict=True)
+    return [shape for gap, place in rows for shape in _mark(gap, place, body)]
 
 
-def _mark(gap, body: Body) -> list:
+def badge_place(gap, body: Body) -> float:
+    """Where the badge of a gap would best be: in the middle of the bracket."""
+    return float(body.along((gap.start + gap.end) / 2))
+
+
+def _mark(gap, x: float, body: Body) -> list:
     left, right = float(body.along(gap.start)), float(body.along(gap.end))
     (start, away), (end, _away) = (body.face(gap.face, at) for at in (gap.start, gap.end))
     corners = [
@@ -25,7 +29,7 @@ def _mark(gap, body: Body) -> list:
         (right, end + OUT * away),
         (right, end + 2 * away),
     ]
-    x, y = (left + right) / 2, (start + end) / 2 + away * (OUT - RADIUS + 1.0)
+    y = (start + end) / 2 + away * (OUT - RADIUS + 1.0)
     return [Polyline(np.array(corners), "bad_line"), *badge(x, y)]
 
 

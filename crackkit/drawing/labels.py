@@ -9,6 +9,7 @@ from crackkit.drawing.shapes import Circle, Picture, Text, every_shape
 
 ANCHORS = {"start": 0.0, "middle": 0.5, "end": 1.0}
 GAP = 8.0  # drawing units between two labels in a row
+BADGES = ("bad", "badge")  # roles of discs that carry a sign or a number
 
 
 @dataclass(frozen=True)
@@ -48,26 +49,35 @@ def text_boxes(picture: Picture) -> list[Box]:
 
 
 def faults(picture: Picture) -> list[str]:
-    """List words that overlap or leave the picture; empty when all is well."""
+    """List words that overlap, leave the picture or lie on a badge; empty when all is well."""
     boxes, found = text_boxes(picture), []
     for k, one in enumerate(boxes):
         if one.left < 0 or one.top < 0 or one.right > picture.width or one.bottom > picture.height:
             found.append(f"'{one.text}' leaves the picture")
         found += [f"'{one.text}' meets '{o.text}'" for o in boxes[k + 1 :] if one.meets(o)]
-    return found
+    return found + _on_discs(boxes, picture, BADGES, "badge")
 
 
 def covered_grips(picture: Picture) -> list[str]:
     """List words that lie on a grip; empty when every grip can be seen and taken."""
-    grips = [s for s in every_shape(picture.shapes) if isinstance(s, Circle) and s.role == "grip"]
-    found = []
-    for one in text_boxes(picture):
-        for grip in grips:
-            across = max(one.left - grip.x, grip.x - one.right, 0.0)
-            down = max(one.top - grip.y, grip.y - one.bottom, 0.0)
-            if math.hypot(across, down) < grip.radius - 0.5:
-                found.append(f"'{one.text}' lies on a grip")
-    return found
+    return _on_discs(text_boxes(picture), picture, ("grip",), "grip")
+
+
+def _on_discs(boxes, picture: Picture, roles, name: str) -> list[str]:
+    """List words that lie on a disc; the number on a badge of its own belongs there."""
+    discs = [s for s in every_shape(picture.shapes) if isinstance(s, Circle) and s.role in roles]
+    return [
+        f"'{one.text}' lies on a {name}" for disc in discs for one in boxes if _covers(one, disc)
+    ]
+
+
+def _covers(one: Box, disc: Circle) -> bool:
+    across = max(one.left - disc.x, disc.x - one.right, 0.0)
+    down = max(one.top - disc.y, disc.y - one.bottom, 0.0)
+    held = abs(one.left + one.right - 2 * disc.x) < 1.0 and one.right - one.left < 2 * disc.radius
+    if disc.role == "badge" and held and one.top < disc.y < one.bottom:
+        return False
+    return math.hypot(across, down) < disc.radius - 0.5
 
 
 def spread(centres, widths, low: float, high: float, gap: float = GAP) -> list[float]:

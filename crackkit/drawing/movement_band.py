@@ -175,6 +175,7 @@ def _loads(structure, shape: _Shape, frame: Frame, view: View) -> list:
             y + 11,
         )
         for load in structure.hung
+        if load.force
     ]
     taken = 0.0 if comes_and_goes else sum(width_of(o.text, o.role) + GAP for o in hung)
     if comes_and_goes:
@@ -183,7 +184,9 @@ def _loads(structure, shape: _Shape, frame: Frame, view: View) -> list:
         structure, shape.scale, view, high - low - taken, loads_on.with_own_weight
     )
     arrows = [arrow for load in loads_on.lasting(structure) for arrow in _spread(load, shape)]
-    carried = [_hung(load, y + 14, structure, shape, view) for load in structure.hung]
+    # a load of no force is something to drag, and nothing to look at
+    seen = [load for load in structure.hung if load.force or (view.live and load.grip)]
+    carried = [_hung(load, y + 14, structure, shape, view) for load in seen]
     if not comes_and_goes:
         return [*label_row([*words, *hung], y, low, high), *arrows, *carried]
     centre = shape.scale.left + (taken - GAP) / 2

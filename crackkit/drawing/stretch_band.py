@@ -6,16 +6,18 @@ from crackkit.drawing import footings
 from crackkit.drawing.body import Body
 from crackkit.drawing.cracks_drawn import crack_shapes
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.gap_marks import gap_marks
-from crackkit.drawing.labels import GAP, width_of
+from crackkit.drawing.gap_marks import RADIUS, badge_place, gap_marks
+from crackkit.drawing.labels import GAP, spread, width_of
 from crackkit.drawing.rods import rods
-from crackkit.drawing.shapes import Lines
+from crackkit.drawing.shapes import Lines, Text
 from crackkit.drawing.words_on import Label, heading, label_row
 from crackkit.structures.on_drawing import WALL
 from crackkit.units import shown
 from crackkit.words import _
 
 RIBBON = 8.0  # height of the hatch beside a stretched face
+BESIDE = 14.0  # how far the letter of a support is from its mark
+CLOSE = 2.0  # least distance of a letter and a badge
 
 
 def stretch_band(outcome, frame: Frame, view: View) -> list:
@@ -31,7 +33,7 @@ def stretch_band(outcome, frame: Frame, view: View) -> list:
         *crack_shapes(outcome.cracks, body),
         *rods(outcome, body, view),
         *_support_marks(outcome.structure, body),
-        *gap_marks(outcome.range, body),
+        *_letters_and_gaps(outcome, body),
         *_top_words(outcome, body, view),
         *_bottom_words(outcome, body, view),
     ]
@@ -71,13 +73,40 @@ def _hatch(body: Body, stretches, step: float, role: str) -> list[Lines]:
 
 
 def _support_marks(structure, body: Body) -> list:
-    marks, letters = [], []
+    marks = []
     for footing in footings.pinned(structure):
         x, y = float(body.along(footing.at)), float(body.face("bottom", footing.at)[0])
         marks.append(footings.triangle(x, y + 1, 7, 11))
-        if footing.letter:
-            letters.append(Label(x + 14, footing.letter, "label_bold"))
-    return [*marks, *label_row(letters, body.bottom + 17, body.along.left, body.frame.right - 1)]
+    return marks
+
+
+def _letters_and_gaps(outcome, body: Body) -> list:
+    """Name the supports, mark the gaps; letters and badges below make room for each other."""
+    gaps = () if outcome.range is None else outcome.range.gaps
+    above, below = ([gap for gap in gaps if gap.face == face] for face in ("top", "bottom"))
+    named = [footing for footing in footings.pinned(outcome.structure) if footing.letter]
+    centres = [_letter_place(footing, body) for footing in named]
+    widths = [width_of(footing.letter, "label_bold") + GAP - CLOSE for footing in named]
+    centres += [badge_place(gap, body) for gap in below]
+    widths += [2 * RADIUS] * len(below)
+    low, high = body.along.left - 2 * BESIDE, body.frame.right + (GAP - CLOSE) / 2 - 1
+    placed = spread(centres, widths, low, high, CLOSE)
+    letters, badges = placed[: len(named)], placed[len(named) :]
+    y = body.bottom + 19
+    return [
+        *(
+            Text(x, y, footing.letter, "label_bold", "middle")
+            for footing, x in zip(named, letters, strict=True)
+        ),
+        *gap_marks(above, [badge_place(gap, body) for gap in above], body),
+        *gap_marks(below, badges, body),
+    ]
+
+
+def _letter_place(footing, body: Body) -> float:
+    """Beside the mark of a support: at the left end outside, where nothing can be stretched."""
+    x = float(body.along(footing.at))
+    return x - BESIDE if x - body.along.left < BESIDE else x + BESIDE
 
 
 def _zone_words(outcome, face: str, body: Body) -> list[Label]:

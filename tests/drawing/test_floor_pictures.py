@@ -10,13 +10,14 @@ from crackkit.drawing.beam_picture import beam_picture
 from crackkit.drawing.blank_beam import blank_beam
 from crackkit.drawing.blank_member import blank_member
 from crackkit.drawing.frames import View
-from crackkit.drawing.labels import box, covered_grips, faults
+from crackkit.drawing.labels import Box, box, covered_grips, faults
 from crackkit.drawing.shapes import Circle, Hint, Polygon, Text, every_shape, handles
 from crackkit.drawing.verdict_card import verdict_word
 from crackkit.structures import fields
 from crackkit.structures.cantilever import ArmLoad, Cantilever
 from crackkit.structures.continuous_beam import ContinuousBeam
 from crackkit.structures.floor_parts import Span, Support, Traveller
+from crackkit.structures.moment_range import Gap
 
 WIDTHS = (560.0, 620.0, 779.0, 780.0, 1000.0, 1200.0)
 VIEWS = [
@@ -177,6 +178,35 @@ def test_every_span_has_a_switch_and_says_whether_it_is_on(outcomes):
 def test_letters_name_the_supports_once_in_each_drawing(outcomes):
     words = texts(beam_picture(outcomes["three spans"], View()))
     assert [words.count(letter) for letter in "ABCD"] == [2, 2, 2, 2]
+
+
+@pytest.mark.parametrize("at", [150.0, 3900.0, 4100.0, 4300.0, 8200.0, 11900.0])
+def test_letters_make_room_for_the_badge_of_a_gap_wherever_it_lies(at, outcomes):
+    outcome = outcomes["three spans"]
+    gap = Gap("bottom", at - 100.0, at + 100.0, at, "no_bar", outcome.range.arrangement("top", at))
+    holed = replace(outcome, range=replace(outcome.range, gaps=(gap, replace(gap, face="top"))))
+    for width in WIDTHS:
+        assert faults(beam_picture(holed, View(width=width))) == []
+
+
+@pytest.mark.parametrize("name", ["arm in a wall", "arm without bars", "two loads at the tip"])
+@pytest.mark.parametrize("width", [560.0, 620.0, 1000.0])
+def test_words_keep_off_the_wall(name, width, outcomes):
+    picture = beam_picture(outcomes[name], View(width=width))
+    walls = [s for s in every_shape(picture.shapes) if getattr(s, "role", "") == "wall"]
+    assert walls
+    for one in map(box, (s for s in every_shape(picture.shapes) if isinstance(s, Text))):
+        for (left, top), (right, bottom) in ((w.points.min(0), w.points.max(0)) for w in walls):
+            wall = Box(left, top, right, bottom, "wall")
+            assert not one.meets(wall), one.text
+
+
+def test_a_blank_drawing_measures_what_reaches_past_the_supports():
+    arm = Cantilever(back="floor")
+    for picture in (blank_beam(arm, View()), blank_member(arm, View(live=False, width=840.0))):
+        assert "1.50\u202fm" in texts(picture)
+        assert "past the outer supports" in picture.description
+    assert "past" not in blank_beam(Cantilever(), View()).description
 
 
 def test_a_sunk_support_says_so(outcomes):

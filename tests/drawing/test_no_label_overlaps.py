@@ -11,7 +11,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.labels import covered_grips, faults, spread, width_of
 from crackkit.drawing.lettering import DESCENT
 from crackkit.drawing.palette import THEMES
-from crackkit.drawing.shapes import Circle, Picture, Polygon, Text, every_shape
+from crackkit.drawing.shapes import Arrow, Circle, Picture, Polygon, Text, every_shape, handles
 from crackkit.drawing.verdict_card import verdict_word
 from crackkit.structures import fields
 from crackkit.structures.laid_bars import LaidBars
@@ -177,3 +177,28 @@ def test_labels_in_a_row_keep_their_order_and_their_distance():
         assert all(b[0] - a[1] >= 7.99 for a, b in itertools.pairwise(boxes))
         by_wish = sorted(range(count), key=lambda k: centres[k])
         assert [placed[k] for k in by_wish] == sorted(placed)
+
+
+def test_a_covered_badge_would_be_noticed():
+    word, number = (
+        Text(50.0, 50.0, "B", "label_bold"),
+        Text(60.0, 54.2, "2", "badge_word", "middle"),
+    )
+    for role in ("bad", "badge"):
+        near = (word, Circle(62.0, 46.0, 6.0, role))
+        assert faults(Picture(200, 100, near, "")) == ["'B' lies on a badge"]
+    assert faults(Picture(200, 100, (number, Circle(60.0, 50.0, 10.0, "badge")), "")) == []
+
+
+def test_a_load_of_no_force_is_only_something_to_drag():
+    outcome = BEAMS["no load at all"].solve()
+    live, still = (beam_picture(outcome, View(live=live)) for live in (True, False))
+    for picture in (live, still):
+        assert not any("kN" in text and "0.0" in text for text in _loads_told(picture))
+    assert "loads.0.at" in [handle.path for handle in handles(live.shapes)]
+    movement = [s for s in every_shape(still.shapes) if isinstance(s, Arrow)]
+    assert not movement
+
+
+def _loads_told(picture: Picture) -> list[str]:
+    return [s.text for s in every_shape(picture.shapes) if getattr(s, "role", "") == "load_word"]
