@@ -154,6 +154,7 @@ def _stroked(c: dict) -> dict:
         "live_load": Style(stroke=c["ink"], fill=c["ink"], width=1.5),
         "live_off": Style(stroke=c["soft"], width=1.0, dash="3 3"),
         "now_line": Style(stroke=c["ink"], width=2.2),
+        "bears": Style(stroke=c["bar"], width=1.0),
         "threshold": Style(stroke=c["ink"], width=1.2, dash="1.5 3"),
         "calm_hatch": Style(stroke=c["good"], width=0.9),
         "bad_line": Style(stroke=c["bad"], width=1.6),

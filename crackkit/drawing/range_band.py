@@ -16,11 +16,13 @@ from crackkit.units import inner, number, unit
 from crackkit.words import _
 
 MOST_TOLD = 3  # gaps that are written out
+UNIT = 50.0  # room for the unit beside the key
 EDGE = 9.0  # numbers keep this far from the strips
 LINES = (
     ("now_line", _("load now")),
     ("second_line", _("once cracked")),
     ("threshold", _("cracks from here")),
+    ("bears", _("bars bear")),
     ("stretched_area", _("any load")),
 )
 
@@ -65,11 +67,13 @@ class RangeChart:
 def _key(frame: Frame, view: View) -> list:
     """What the lines mean; the unit on the left."""
     shapes, right, y = [], frame.right - 8, frame.top + 36
+    wide = sum(width_of(words, "note") for _role, words in LINES) + 28 * len(LINES)
+    apart = min((frame.width - UNIT - wide) / len(LINES), 14.0)
     for role, words in reversed(LINES):
         shapes.append(Text(right, y, words, "note", "end"))
         right -= width_of(words, "note") + 6
         shapes.append(_sample(role, right - 22, y - 4))
-        right -= 36
+        right -= 22 + apart
     return [*shapes, Text(frame.left + 39, y, unit("moment", view.system), "tick", "end")]
 
 
@@ -112,11 +116,25 @@ def _curves(found, chart: RangeChart) -> list:
     if float(np.abs(found.shifted - found.elastic).max()) > 0.01 * (chart.high - chart.low):
         shapes.append(Polyline(chart.line(found.x, found.shifted), "second_line"))
     shapes += [
+        _bears(found, chart),
         Polyline(upper, "stretched_line", 1.2),
         Polyline(lower, "stretched_line", 1.2),
         Polyline(chart.line(found.x, found.elastic), "now_line"),
     ]
     return shapes
+
+
+def _bears(found, chart: RangeChart) -> Lines:
+    """What the bars of both faces bear, where that is on the chart and more than nothing."""
+    parts = []
+    for moment in (found.bears_bottom, found.bears_top):
+        points = chart.line(found.x, moment)
+        height = points[:, 1]
+        low, high = np.minimum(height[1:], height[:-1]), np.maximum(height[1:], height[:-1])
+        zero = chart(0.0)
+        seen = (high > chart.top) & (low < chart.bottom) & ~((low == zero) & (high == zero))
+        parts.append(np.stack([points[:-1][seen], points[1:][seen]], axis=1))
+    return Lines(np.concatenate(parts), "bears")
 
 
 def gap_list(outcome, frame: Frame, view: View) -> list:

@@ -11,7 +11,7 @@ from crackkit.drawing.blank_beam import blank_beam
 from crackkit.drawing.blank_member import blank_member
 from crackkit.drawing.frames import View
 from crackkit.drawing.labels import Box, box, covered_grips, faults
-from crackkit.drawing.shapes import Circle, Hint, Polygon, Text, every_shape, handles
+from crackkit.drawing.shapes import Circle, Hint, Lines, Polygon, Text, every_shape, handles
 from crackkit.drawing.verdict_card import verdict_word
 from crackkit.structures import fields
 from crackkit.structures.cantilever import ArmLoad, Cantilever
@@ -276,3 +276,17 @@ def test_a_second_look_at_the_same_floor_gives_the_same_words(outcomes):
     assert texts(beam_picture(again, View())) == texts(
         beam_picture(outcomes["three spans"], View())
     )
+
+
+def test_what_the_bars_bear_is_drawn_on_the_chart_and_crosses_the_range_where_there_are_too_few():
+    weak = floor(dead_load=30.0, live_load=20.0).solve()
+    assert any(gap.fault == "too_few" for gap in weak.range.gaps)
+    picture = beam_picture(weak, View())
+    shapes = list(every_shape(picture.shapes))
+    (line,) = [s for s in shapes if isinstance(s, Lines) and s.role == "bears"]
+    _sample, area = [s for s in shapes if getattr(s, "role", "") == "stretched_area"][:2]
+    low, high = area.points[:, 1].min(), area.points[:, 1].max()
+    assert line.segments[..., 1].min() >= low - 0.01 and line.segments[..., 1].max() <= high + 0.01
+    level = [s for s in line.segments if abs(s[0, 1] - s[1, 1]) < 1e-6]
+    assert any(low < s[0, 1] < high for s in level)
+    assert "bars bear" in texts(picture)
