@@ -17,13 +17,15 @@ UNDER = np.linspace(0.0, 1.0, 9)  # where along a block the member must stay cle
 
 def live_blocks(structure, along: Along, surface, view: View) -> list[Group]:
     """Draw the blocks; `surface` gives the heights above which places [mm] are free."""
-    return [_block(load, structure, along, surface, view) for load in live(structure)]
+    loads = live(structure)
+    under = np.array([load.start + (load.end - load.start) * UNDER for load in loads])
+    clear = np.broadcast_to(surface(under), under.shape).min(axis=-1).tolist() if loads else ()
+    rows = zip(loads, clear, strict=True)
+    return [_block(load, height - 1.0, structure, along, view) for load, height in rows]
 
 
-def _block(load, structure, along: Along, surface, view: View) -> Group:
+def _block(load, bottom: float, structure, along: Along, view: View) -> Group:
     left, right = float(along(load.start)) + APART / 2, float(along(load.end)) - APART / 2
-    under = load.start + (load.end - load.start) * UNDER
-    bottom = float(np.min(surface(under))) - 1.0
     top = bottom - TALL
     hit = rectangle(left, top - 2, right - left, TALL + 4, "hit")
     drawn = _arrows if load.on else _empty
@@ -32,9 +34,11 @@ def _block(load, structure, along: Along, surface, view: View) -> Group:
 
 
 def _arrows(load, along: Along, left, right, top, bottom) -> list:
-    places = along(arrow_places(load, along, ARROWS)).clip(left + 2, right - 2)
+    places = [
+        min(max(x, left + 2), right - 2) for x in along(arrow_places(load, along, ARROWS)).tolist()
+    ]
     beam = Polyline(np.array([(left, top), (right, top)]), "live_load", 2.4)
-    return [beam, *(Arrow(x, top, x, bottom, "live_load", 6.0) for x in places.tolist())]
+    return [beam, *(Arrow(x, top, x, bottom, "live_load", 6.0) for x in places)]
 
 
 def _empty(_load, _along: Along, left, right, top, bottom) -> list:

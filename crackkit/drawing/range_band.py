@@ -59,9 +59,9 @@ class RangeChart:
         share = (moment - self.low) / (self.high - self.low)
         return self.top + np.minimum(np.maximum(share, 0.0), 1.0) * (self.bottom - self.top)
 
-    def line(self, x, moment) -> np.ndarray:
-        """Points of a line of moments, without those that cannot be seen."""
-        return thinned(np.column_stack([self.along(x), self(moment)]), few=20)
+    def lines(self, x, *moments) -> list[np.ndarray]:
+        """Points of lines of moments, without those that cannot be seen."""
+        return thinned(self.along(x), self(np.array(moments)), few=20)
 
 
 def _key(frame: Frame, view: View) -> list:
@@ -105,21 +105,23 @@ def _supports(structure, chart: RangeChart) -> list:
 
 
 def _curves(found, chart: RangeChart) -> list:
-    lower, upper = chart.line(found.x, found.sagging), chart.line(found.x, found.hogging)
+    lower, upper, now, later = chart.lines(
+        found.x, found.sagging, found.hogging, found.elastic, found.shifted
+    )
     shapes = [Polygon(np.concatenate([upper, lower[::-1]]), "stretched_area")]
     for moment in (found.cracks_bottom, found.cracks_top):
         ordered = np.sort(moment)
         if chart.low < float(ordered[ordered.size // 2]) < chart.high:
             # a level line has its ends and no more
             seen = slice(None, None, moment.size - 1 if ordered[0] == ordered[-1] else None)
-            shapes.append(Polyline(chart.line(found.x[seen], moment[seen]), "threshold"))
+            shapes.append(Polyline(chart.lines(found.x[seen], moment[seen])[0], "threshold"))
     if float(np.abs(found.shifted - found.elastic).max()) > 0.01 * (chart.high - chart.low):
-        shapes.append(Polyline(chart.line(found.x, found.shifted), "second_line"))
+        shapes.append(Polyline(later, "second_line"))
     shapes += [
         _bears(found, chart),
         Polyline(upper, "stretched_line", 1.2),
         Polyline(lower, "stretched_line", 1.2),
-        Polyline(chart.line(found.x, found.elastic), "now_line"),
+        Polyline(now, "now_line"),
     ]
     return shapes
 
@@ -127,11 +129,10 @@ def _curves(found, chart: RangeChart) -> list:
 def _bears(found, chart: RangeChart) -> Lines:
     """What the bars of both faces bear, where that is on the chart and more than nothing."""
     parts = []
-    for moment in (found.bears_bottom, found.bears_top):
-        points = chart.line(found.x, moment)
+    zero = chart(0.0)
+    for points in chart.lines(found.x, found.bears_bottom, found.bears_top):
         height = points[:, 1]
         low, high = np.minimum(height[1:], height[:-1]), np.maximum(height[1:], height[:-1])
-        zero = chart(0.0)
         seen = (high > chart.top) & (low < chart.bottom) & ~((low == zero) & (high == zero))
         parts.append(np.stack([points[:-1][seen], points[1:][seen]], axis=1))
     return Lines(np.concatenate(parts), "bears")

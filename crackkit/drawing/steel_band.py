@@ -26,8 +26,9 @@ def steel_band(outcome, frame: Frame, view: View) -> list:
         words = _("No bars: nothing takes over when the concrete cracks.")
         return [*shapes, *paragraph(chart.along.left + 14, chart.zero - 30, words, "bad_word", 400)]
     faces = face_lines(outcome.steel)
-    for line_of_face in faces:
-        shapes += _stress_line(chart, line_of_face)
+    lines = chart.lines(faces[0].x, [item.stress for item in faces])
+    for item, points in zip(faces, lines, strict=True):
+        shapes += _stress_line(chart, item, points)
     return [*shapes, *_capacity(chart, faces, view), *_key(faces, frame)]
 
 
@@ -89,6 +90,10 @@ class Chart:
             share = min(max(share, 0.0), 1.0)
         return self.bottom - share * (self.bottom - self.top)
 
+    def lines(self, x, stresses) -> list[np.ndarray]:
+        """Points of lines of stresses at the same stations, without those that cannot be seen."""
+        return thinned(self.along(x), self(np.array(stresses)))
+
     @property
     def zero(self) -> float:
         """Height of no stress."""
@@ -116,8 +121,7 @@ def _x_axis(chart: Chart, origin: float, view: View) -> list:
     return bottom_axis(values, places, chart.bottom, unit("length", system), chart.along.right)
 
 
-def _stress_line(chart: Chart, item: FaceLine) -> list:
-    points = thinned(np.column_stack([chart.along(item.x), chart(item.stress)]))
+def _stress_line(chart: Chart, item: FaceLine, points: np.ndarray) -> list:
     if not item.main:
         return [Polyline(points, item.role)]
     zero = chart.zero
@@ -126,11 +130,9 @@ def _stress_line(chart: Chart, item: FaceLine) -> list:
 
 
 def _capacity(chart: Chart, faces, view: View) -> list:
-    shapes = [
-        Polyline(thinned(np.column_stack([chart.along(f.x), chart(f.capacity)])), "capacity")
-        for f in faces
-        if _worth_showing(f)
-    ]
+    shown_lines = [face.capacity for face in faces if _worth_showing(face)]
+    lines = chart.lines(faces[0].x, shown_lines)
+    shapes = [Polyline(points, "capacity") for points in lines]
     words = _("yields at {stress}").format(stress=shown(chart.strength, "stress", view.system))
     y = chart.top - 4  # above everything that is drawn: nothing runs through the words
     return [*shapes, Text(chart.along.right - 6, y, words, "note", "end")]
