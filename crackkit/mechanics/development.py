@@ -261,14 +261,14 @@ def developed_share(x, start, end, start_length, end_length=None):
     ----------
     x : array_like
         Stations along the member [mm].
-    start : float
+    start : float or array_like
         Left end of the bar, a hook measured to the outside of its bend [mm]; -inf where the bar
         runs on.
-    end : float
+    end : float or array_like
         Right end of the bar [mm]; inf where the bar runs on.
-    start_length : float
+    start_length : float or array_like
         Development length from the left end [mm], above 0.
-    end_length : float or None
+    end_length : float or array_like or None
         Development length from the right end [mm], above 0; None where both ends are alike.
 
     Returns

@@ -64,7 +64,7 @@ def assembled(structure, stretched: Stretch, case: Case, moved: Movement, **more
         "movement": moved,
         "tension": case.zones,
         "cracks": case.cracks,
-        "steel": tuple(_steel_line(stretched, k, item) for k, item in enumerate(member.layers)),
+        "steel": _steel_lines(stretched),
         "stresses": stress_map(stretched, structure.spread),
         "worst": worst,
         "x": stretched.x,
@@ -100,19 +100,25 @@ def _bar_places(member: Member, item: Layer) -> tuple[float, ...]:
     return item.start, item.start + left, item.end - right, item.end
 
 
-def _steel_line(stretched: Stretch, index: int, item: Layer) -> SteelLine:
+def _steel_lines(stretched: Stretch) -> tuple[SteelLine, ...]:
+    """Stress along every layer of bars."""
     member, along = stretched.member, stretched.states
     axis, inertia = along.at_row(stretched.row)
-    lever = member.ratio * (along.bar_depth[index] - axis)
+    per_lever = member.ratio * stretched.moment / np.where(inertia > 0, inertia, 1.0)
     # where nothing stretched crosses a crack the cracked section has no stiffness, and bars on
     # the squeezed side carry nothing that could be told
-    bears = along.present[index] & (inertia > 0)
-    stress = np.where(bears, lever * stretched.moment / np.where(inertia > 0, inertia, 1.0), 0.0)
-    capacity = along.share[index] * member.yield_strength
+    bears = along.present & (inertia > 0)
+    stress = np.where(bears, (along.bar_depth - axis) * per_lever, 0.0)
+    capacity = along.share * member.yield_strength
+    rows = zip(member.layers, stress, capacity, strict=True)
+    return tuple(_steel_line(member, stretched.x, *row) for row in rows)
+
+
+def _steel_line(member: Member, x: np.ndarray, item: Layer, stress, capacity) -> SteelLine:
     return SteelLine(
         item.key,
         item.label,
-        stretched.x,
+        x,
         stress,
         capacity,
         item.depth,

@@ -304,14 +304,15 @@ def _tapered(member: Member, present, depth, bar_depth) -> tuple[np.ndarray, np.
 
 
 def _shares(member: Member, x: np.ndarray) -> np.ndarray:
-    rows = [_share(member, item, x) for item in member.layers]
-    return np.array(rows).reshape(len(rows), x.size)
+    ends = [(*_open_ends(item), *member.end_lengths(item)) for item in member.layers]
+    start, end, left, right = np.array(ends).reshape(-1, 4).T[:, :, None]
+    return developed_share(x, start, end, left, right)
 
 
-def _share(member: Member, item: Layer, x: np.ndarray) -> np.ndarray:
+def _open_ends(item: Layer) -> tuple[float, float]:
+    """Ends of a layer [mm]; endless where it is anchored beyond the member."""
     left, right = item.anchored
-    start, end = -np.inf if left else item.start, np.inf if right else item.end
-    return developed_share(x, start, end, *member.end_lengths(item))
+    return -np.inf if left else item.start, np.inf if right else item.end
 
 
 def section_states(member: Member, layers) -> tuple[tuple[float, float], ...]:
