@@ -181,10 +181,10 @@ def _loosened(shape, paths):
 
 def rectangle(x: float, y: float, width: float, height: float, role: str) -> Polygon:
     """Make an upright rectangle from its upper left corner."""
-    corners = [(x, y), (x + width, y), (x + width, y + height), (x, y + height)]
-    return Polygon(np.array(corners), role)
+    right, bottom = x + width, y + height
+    return Polygon(np.array((x, y, right, y, right, bottom, x, bottom)).reshape(4, 2), role)
 
 
 def line(x1: float, y1: float, x2: float, y2: float, role: str) -> Polyline:
     """Make a straight line."""
-    return Polyline(np.array([(x1, y1), (x2, y2)]), role)
+    return Polyline(np.array((x1, y1, x2, y2)).reshape(2, 2), role)

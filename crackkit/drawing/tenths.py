@@ -26,16 +26,12 @@ def tenths(numbers: np.ndarray, signs: tuple[str, ...]) -> str:
         For instance `` 1.0,2.0 3.0,4.0`` with the signs ``(" ", ",")``.
     """
     if numbers.size <= FEW:
-        return _one_by_one(numbers, signs)
+        return _template(signs, numbers.size) % tuple(numbers.ravel().tolist())
     steps = np.rint(10.0 * numbers).astype(np.int64)
     if steps.min() < 0 or steps.max() >= _COUNT:
-        return _one_by_one(numbers, signs)
+        return _template(signs, numbers.size) % tuple(numbers.ravel().tolist())
     rows = steps.reshape(-1, len(signs)) + _starts(signs)
     return "".join(itemgetter(*rows.ravel().tolist())(_written(signs)))
-
-
-def _one_by_one(numbers: np.ndarray, signs: tuple[str, ...]) -> str:
-    return _template(signs, numbers.size) % tuple(numbers.ravel().tolist())
 
 
 @cache
