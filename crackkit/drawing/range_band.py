@@ -105,8 +105,9 @@ def _supports(structure, chart: RangeChart) -> list:
 
 
 def _curves(found, chart: RangeChart) -> list:
-    lower, upper, now, later = chart.lines(
-        found.x, found.sagging, found.hogging, found.elastic, found.shifted
+    ends, loads = (found.sagging, found.hogging), (found.elastic, found.shifted)
+    lower, upper, now, later, *borne = chart.lines(
+        found.x, *ends, *loads, found.bears_bottom, found.bears_top
     )
     shapes = [Polygon(np.concatenate([upper, lower[::-1]]), "stretched_area")]
     for moment in (found.cracks_bottom, found.cracks_top):
@@ -118,7 +119,7 @@ def _curves(found, chart: RangeChart) -> list:
     if float(np.abs(found.shifted - found.elastic).max()) > 0.01 * (chart.high - chart.low):
         shapes.append(Polyline(later, "second_line"))
     shapes += [
-        _bears(found, chart),
+        _bears(borne, chart),
         Polyline(upper, "stretched_line", 1.2),
         Polyline(lower, "stretched_line", 1.2),
         Polyline(now, "now_line"),
@@ -126,11 +127,11 @@ def _curves(found, chart: RangeChart) -> list:
     return shapes
 
 
-def _bears(found, chart: RangeChart) -> Lines:
+def _bears(lines, chart: RangeChart) -> Lines:
     """What the bars of both faces bear, where that is on the chart and more than nothing."""
     parts = []
     zero = chart(0.0)
-    for points in chart.lines(found.x, found.bears_bottom, found.bears_top):
+    for points in lines:
         height = points[:, 1]
         low, high = np.minimum(height[1:], height[:-1]), np.maximum(height[1:], height[:-1])
         seen = (high > chart.top) & (low < chart.bottom) & ~((low == zero) & (high == zero))

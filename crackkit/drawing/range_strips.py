@@ -99,8 +99,8 @@ def _slanted(parts, y: float, ways, role: str) -> list[Lines]:
     start = np.arange(left.min() - STRIP, right.max(), PITCH)
     x1, x2 = np.maximum(start, left), np.minimum(start + STRIP, right)
     seen = x2 > x1
-    x = np.stack([x1[seen], x2[seen]], axis=-1)
-    rise = x - np.broadcast_to(start, x1.shape)[seen][:, None]
+    x = np.array([x1[seen], x2[seen]]).T
+    rise = np.array([(x1 - start)[seen], (x2 - start)[seen]]).T
     strokes = np.empty((len(ways), *x.shape, 2))
     for stroke, way in zip(strokes, ways, strict=True):
         stroke[..., 0], stroke[..., 1] = x, (y + STRIP if way > 0 else y) - way * rise

@@ -26,10 +26,12 @@ def steel_band(outcome, frame: Frame, view: View) -> list:
         words = _("No bars: nothing takes over when the concrete cracks.")
         return [*shapes, *paragraph(chart.along.left + 14, chart.zero - 30, words, "bad_word", 400)]
     faces = face_lines(outcome.steel)
-    lines = chart.lines(faces[0].x, [item.stress for item in faces])
-    for item, points in zip(faces, lines, strict=True):
-        shapes += _stress_line(chart, item, points)
-    return [*shapes, *_capacity(chart, faces, view), *_key(faces, frame)]
+    borne = [face.capacity for face in faces if _worth_showing(face)]
+    lines = chart.lines(faces[0].x, [*(face.stress for face in faces), *borne])
+    for face, points in zip(faces, lines, strict=False):
+        shapes += _stress_line(chart, face, points)
+    capacity = _capacity(chart, lines[len(faces) :], view)
+    return [*shapes, *capacity, *_key(faces, frame)]
 
 
 @dataclass(frozen=True)
@@ -129,9 +131,7 @@ def _stress_line(chart: Chart, item: FaceLine, points: np.ndarray) -> list:
     return [Polygon(area, "stretched_area"), Polyline(points, item.role)]
 
 
-def _capacity(chart: Chart, faces, view: View) -> list:
-    shown_lines = [face.capacity for face in faces if _worth_showing(face)]
-    lines = chart.lines(faces[0].x, shown_lines)
+def _capacity(chart: Chart, lines, view: View) -> list:
     shapes = [Polyline(points, "capacity") for points in lines]
     words = _("yields at {stress}").format(stress=shown(chart.strength, "stress", view.system))
     y = chart.top - 4  # above everything that is drawn: nothing runs through the words
