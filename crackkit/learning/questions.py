@@ -7,6 +7,8 @@ from crackkit.learning import arm_questions as arms
 from crackkit.learning import bending_questions as bending
 from crackkit.learning import cracking_questions as cracking
 from crackkit.learning import holding_questions as holding
+from crackkit.learning import reach_questions as reach
+from crackkit.learning import span_questions as spans
 from crackkit.learning.choices import TRIES, Choice, Question, Unclear
 from crackkit.words import _
 
@@ -34,7 +36,16 @@ _ARM = {
     "grip_in_the_wall": anchoring.grip_in_the_wall,
     "face_of_the_bars": anchoring.face_of_the_bars,
 }
-OF_LESSON = {"02_simple_beam": _BEAM, "03_cantilever": _ARM}
+_FLOOR = {
+    "face_over_support": spans.face_over_support,
+    "worst_for_span": spans.worst_for_span,
+    "worst_over_support": spans.worst_over_support,
+    "one_span_loaded": spans.one_span_loaded,
+    "reach_of_top_bars": reach.reach_of_top_bars,
+    "sunk_support": reach.sunk_support,
+    "ease_the_support": reach.ease_the_support,
+}
+OF_LESSON = {"02_simple_beam": _BEAM, "03_cantilever": _ARM, "04_continuous_spans": _FLOOR}
 GENERATORS = {key: ask for asked in OF_LESSON.values() for key, ask in asked.items()}
 
 

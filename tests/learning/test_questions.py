@@ -143,9 +143,52 @@ def test_trodden_bars_never_make_the_right_answer_a_finer_crack():
         assert _numbers(asked.right.text)[0] > before
 
 
+def _named(text: str) -> set[int]:
+    return {int(n) for n in re.findall(r"\d+", text)}
+
+
+def test_the_worst_spans_are_those_of_every_arrangement_tried_out():
+    """The span itself and every second one; both beside a support and every second from there."""
+    for seed in range(40):
+        asked = question("worst_for_span", Random(seed))
+        count = len(asked.structure.spans)
+        span = int(re.search(r"of span (\d)\?", asked.text)[1])
+        wanted = {k for k in range(1, count + 1) if (k - span) % 2 == 0}
+        assert _named(asked.right.text) == wanted
+        asked = question("worst_over_support", Random(seed))
+        count, left = len(asked.structure.spans), int(re.search(r"spans (\d) and", asked.text)[1])
+        before = set(range(left, 0, -2))
+        assert _named(asked.right.text) == before | set(range(left + 1, count + 1, 2))
+
+
+def test_the_top_of_an_end_span_is_stretched_as_far_as_the_table_of_equal_spans_says():
+    """HICKS2010 Table 2.1, three spans: w L^2/10 over B under load on all, /20 on span 2."""
+    for seed in range(40):
+        asked = question("reach_of_top_bars", Random(seed))
+        floor, told = asked.structure, float(re.search(r"0\.\d+", asked.right.text)[0])
+        dead, live = floor.dead_load, floor.live_load
+        over = dead / 10 + live / 20  # live on span 2 only; span and load one
+        assert told == pytest.approx(min(2 * over / dead, 1.0), abs=0.011)
+
+
+def test_a_support_that_sinks_takes_moment_off_itself():
+    for seed in range(40):
+        asked = question("sunk_support", Random(seed))
+        before = float(re.search(r"bent by ([\d.]+)", asked.text)[1])
+        assert _numbers(asked.right.text)[0] < before
+
+
+def test_without_its_own_load_more_of_the_top_is_stretched():
+    for seed in range(40):
+        asked = question("one_span_loaded", Random(seed))
+        before = float(re.search(r"stretched to ([\d.]+)", asked.text)[1])
+        assert _numbers(asked.right.text)[0] > 1.1 * before
+
+
 def test_each_lesson_asks_its_own_questions():
     assert set(OF_LESSON["02_simple_beam"]) & set(OF_LESSON["03_cantilever"]) == set()
-    assert len(OF_LESSON["03_cantilever"]) >= 5
+    assert all(len(asked) >= 5 for asked in OF_LESSON.values())
+    assert len(GENERATORS) == sum(len(asked) for asked in OF_LESSON.values())
 
 
 def test_drawn_values_are_round_in_the_readers_units():
