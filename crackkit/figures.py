@@ -13,6 +13,7 @@ from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import standalone
 from crackkit.launch.places import PROJECT
 from crackkit.learning.cantilever import balcony
+from crackkit.learning.floor import middle_span_empty
 from crackkit.learning.simple_beam import canteen_beam
 from crackkit.sandbox.promises import gate_beam
 from crackkit.words import _
@@ -28,6 +29,8 @@ def pictures() -> dict[str, Picture]:
         "readme": _drawn(gate_beam().structure, "US"),
         "cantilever": _drawn(balcony("SI"), "SI"),
         "cantilever_us": _drawn(balcony("US"), "US"),
+        "continuous_spans": _drawn(middle_span_empty("SI"), "SI"),
+        "continuous_spans_us": _drawn(middle_span_empty("US"), "US"),
         "simple_beam": _drawn(canteen_beam("SI"), "SI"),
         "simple_beam_us": _drawn(canteen_beam("US"), "US"),
     }

@@ -15,7 +15,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import alt_text
 from crackkit.launch.places import PROJECT
-from crackkit.learning import cantilever, simple_beam
+from crackkit.learning import cantilever, floor, simple_beam
 from crackkit.units import SYSTEMS
 from crackkit.words import _
 
@@ -65,6 +65,12 @@ WORKSHEETS = (
         f"{cantilever.LESSON}_on_floor",
         _("The same balcony as the end of a floor"),
         cantilever.balcony_on_floor,
+    ),
+    Worksheet(floor.LESSON, _("A strip of a paper store over three spans"), floor.paper_store),
+    Worksheet(
+        f"{floor.LESSON}_one_loaded",
+        _("The same floor with one span loaded"),
+        floor.one_span_loaded,
     ),
 )
 

@@ -84,6 +84,12 @@ def one_span_loaded(system: str = "SI") -> ContinuousBeam:
     return fitted(floor, changes | {"loads.0.at": floor.spans[0].length / 2})[0]
 
 
+def middle_span_empty(system: str = "SI") -> ContinuousBeam:
+    """Give the same floor with its middle span empty and the truck on the first one."""
+    floor = paper_store(system)
+    return fitted(floor, walk(floor, system)[0].changes)[0]
+
+
 def promises() -> dict[str, bool]:
     """Check what the lesson tells its readers against the mechanics, in both unit systems."""
     found = {}

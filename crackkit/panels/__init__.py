@@ -7,6 +7,7 @@ import importlib
 
 _homes = {
     "Finish": "crackkit.panels.finish",
+    "LayoutCall": "crackkit.panels.layout_call",
     "Panel": "crackkit.panels.panel",
     "Predict": "crackkit.panels.predict",
     "PublishedTable": "crackkit.panels.published_table",
