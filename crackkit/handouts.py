@@ -16,6 +16,7 @@ from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import alt_text
 from crackkit.launch.places import PROJECT
 from crackkit.learning import cantilever, floor, simple_beam
+from crackkit.sandbox.drawing_page import drawing_page
 from crackkit.units import SYSTEMS
 from crackkit.words import _
 
@@ -88,8 +89,10 @@ def pages(worksheet: Worksheet, system: str, paper: str) -> list[Picture]:
     """
     structure, view = worksheet.structure(system), View(system, live=False)
     answer = worksheet.answer(structure.solve(), view)
-    blocks = [sheet.drawing(worksheet.blank(structure, view)), sheet.drawing(answer)]
-    return sheet.sheets(blocks, worksheet.title, FOOT, paper, alt_text(answer))
+    full = sheet.gap(sheet.WIDTH)  # takes the second page for itself
+    blocks = [sheet.drawing(worksheet.blank(structure, view)), full]
+    first, second = sheet.sheets(blocks, worksheet.title, FOOT, paper, alt_text(answer))
+    return [first, drawing_page(second, answer)]
 
 
 def write(system: str, paper: str, folder: Path = OUT) -> list[Path]:
