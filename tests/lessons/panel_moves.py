@@ -34,7 +34,7 @@ def panel_moves(model: dict) -> Iterator[dict]:
             changes = {"n": next(number), "set": {}, "drag": {}} | {kind: {path: one}}
             yield {"method": "update", "state": {"changes": changes}, "buffer_paths": []}
     buttons = ((name, None) for name, _label in model["buttons"])
-    for name, value in chain(_walk(model), _acts, buttons):
+    for name, value in chain(_walk(model), _places(model), _acts, buttons):
         content = {"kind": "act", "name": name, "value": value}
         yield {"method": "custom", "content": content}
 
@@ -55,7 +55,9 @@ def _positions(model: dict) -> list[tuple]:
 
 def _positions_of_handles(model: dict) -> list[tuple]:
     handles = (dict(_attribute.findall(tag)) for tag in _handle.findall(model["svg"]))
-    return [("drag", handle["data-path"], None) for handle in handles]
+    # a handle that is pressed, not dragged, does what its control does
+    dragged = (one for one in handles if one.get("data-axis") != "toggle")
+    return [("drag", handle["data-path"], None) for handle in dragged]
 
 
 def _steps(model: dict, path: str, kind: str) -> Iterator[float]:
@@ -79,6 +81,13 @@ def _reach(model: dict, path: str) -> tuple[float, float, float]:
             names = ("aria-valuemin", "aria-valuemax", "aria-valuenow")
             return tuple(float(handle[name]) for name in names)
     return (0.0, 0.0, 0.0)
+
+
+def _places(model: dict) -> Iterator[tuple[str, int]]:
+    """Places of a floor that can be shown; showing one may change how many there are."""
+    for number in range(len((model.get("open_places") or {}).get("rows", ()))):
+        if number < len(model["open_places"]["rows"]):
+            yield ("show_place", number)
 
 
 def _walk(model: dict) -> Iterator[tuple[str, None]]:

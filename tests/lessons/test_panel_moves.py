@@ -29,7 +29,8 @@ def panel():
         "values": {"span": [5.0, "5 m"], "bars": ["#4", ""], "hooked": [False, ""]},
         "bounds": {"span": [2.0, 8.0, 0.1]},
         "svg": '<g class="ck-handle" data-path="load" aria-valuemin="1" aria-valuemax="3" '
-        'aria-valuenow="2"></g>',
+        'aria-valuenow="2"></g><g class="ck-handle" data-path="live" data-axis="toggle"></g>',
+        "open_places": {"rows": ["top, over B", "bottom, in span 2"]},
         "buttons": [["reset", "Start over"]],
         "walk": {"text": "Try this", "next": False},
         "changes": {},
@@ -44,6 +45,12 @@ def sent(panel, kind, path):
 def test_a_panel_is_known_by_its_state(panel):
     assert is_panel(panel)
     assert not is_panel({"value": 3})
+
+
+def test_places_without_bars_are_shown_and_switches_on_the_drawing_left_to_their_controls(panel):
+    acts = [m["content"] for m in panel_moves(panel) if "content" in m]
+    assert [a["value"] for a in acts if a["name"] == "show_place"] == [0, 1]
+    assert sent(panel, "drag", "live") == [] and sent(panel, "drag", "load")
 
 
 def test_a_panel_s_slider_goes_to_both_ends_and_comes_back(panel):
