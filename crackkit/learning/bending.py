@@ -82,15 +82,18 @@ def _cause(outcome, way: str, start: float, end: float) -> str:
 
 
 def _frown_inside(outcome, start: float, end: float) -> str:
-    """Words for a frown between the outer supports: over some of them, or in a span."""
+    """Words for a frown between the outer supports: over one of them, or in a span."""
     places = sorted(footing.at for footing in outcome.structure.footings)
-    near = SLACK + NEAR * (places[-1] - places[0]) if places else SLACK
-    over = [at for at in places[1:-1] if start - near <= at <= end + near]
+    if len(places) < 3:
+        return _("Over the support it bends like a frown:")
     middles = [(a + b) / 2 for a, b in zip(places, places[1:], strict=False)]
-    if len(places) < 3 or (over and not any(start < at < end for at in middles)):
+    lifted = any(start < at < end for at in middles)
+    near = SLACK if lifted else NEAR * (places[-1] - places[0])
+    over = any(start - near <= at <= end + near for at in places[1:-1])
+    if over and not lifted:
         return _("Over the support it bends like a frown:")
     if over:
-        return _("Over the support, and in the span that its neighbours lift, it is a frown:")
+        return _("Over the support, and on into the span that is lifted, it bends like a frown:")
     return _("The neighbours lift this span, so it bends like a frown:")
 
 

@@ -35,7 +35,7 @@ __all__ = ["Marking", "Remark", "mark_bar", "mark_cracks", "mark_stretch"]
 FACES = ("top", "bottom")
 TINY = 0.10  # share of the largest stress [-] under which a cell counts neither way
 WEAK = 0.40  # share of the largest stress [-] under which a miss is called small
-IN_EACH = 0.5  # score [-] that each of several spans must reach
+IN_EACH = 0.3  # score [-] that each of several spans must reach
 SEEN = 0.5  # share of a zone [-] that must be painted for the zone to count as seen
 
 
@@ -166,7 +166,8 @@ def _remarks(face: _Face, outcome) -> list[Remark]:
 def _remark(face: _Face, kind: str, first: int, last: int, outcome) -> list[Remark]:
     start, end = float(face.edges[first]), float(face.edges[last + 1])
     text = why(outcome, face.name, start, end)
-    if kind == MISSED and face.weight[first : last + 1].max() < WEAK:
+    beside = set(face.kinds[max(first - 1, 0) : last + 2])
+    if kind == MISSED and RIGHT in beside and face.weight[first : last + 1].max() < WEAK:
         text = _("Only a little, but it is stretched here too: it still bends, less and less.")
     if kind == WRONG and face.name == "top" and loads_between(outcome, start, end):
         text = f"{text} {_far_side(outcome, start, end)}".strip()

@@ -52,7 +52,9 @@ class LayoutCall(Predict):
         super()._show_picture()
         if self.view.called:
             page = View(self.system, live=False, width=self.view.room or 840)
-            self.view.svg = svg(beam_picture(self._answer(), page), self.view.shown_theme)
+            picture = beam_picture(self._answer(), page)
+            self.view.svg = svg(picture, self.view.shown_theme)
+            self.view.alt = picture.description
 
     def _answer(self):
         """The chosen drawing, under the loads that show its weakest place."""

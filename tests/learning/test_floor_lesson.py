@@ -104,3 +104,11 @@ def test_one_drawing_guards_every_place_with_the_least_steel(system):
     }
     assert marked["through"].score == 0.5 and "less steel" in marked["through"].remarks[0].text
     assert "no bar crosses" in marked["short"].remarks[0].text
+
+
+@SYSTEMS
+def test_a_cell_too_much_or_too_little_at_each_end_is_forgiven(system):
+    outcome = paper_store(system).solve()
+    top = painted(outcome, "top", 36)
+    wider = {"bottom": painted(outcome, "bottom", 36), "top": top | {k + 1 for k in top}}
+    assert mark_stretch(wider, outcome, 36).right

@@ -205,10 +205,17 @@ def test_an_unknown_face_is_named():
 def test_a_span_lifted_by_its_neighbours_is_not_said_to_frown_over_a_support():
     outcome = one_span_loaded("SI").solve()
     said = " ".join(remark.text for remark in mark_stretch({}, outcome, 36).remarks)
-    assert "in the span that its neighbours lift" in said
+    assert "Over the support, and on into the span that is lifted" in said
     middle = mark_stretch({"bottom": range(16, 21)}, outcome, 36)
     wrong = [remark.text for remark in middle.remarks if remark.kind == "wrong"]
     assert wrong == [
         "The neighbours lift this span, so it bends like a frown: the bottom gets shorter, so it "
         "is squeezed, not stretched."
     ]
+
+
+def test_a_zone_that_was_left_out_altogether_is_told_why_though_it_is_weak():
+    outcome = one_span_loaded("SI").solve()
+    painted = {"bottom": range(0, 11), "top": range(10, 25)}
+    missed = [r for r in mark_stretch(painted, outcome, 36).remarks if r.kind == "missed"]
+    assert "smile" in missed[-1].text and missed[-1].start > outcome.structure.places[2]

@@ -39,6 +39,7 @@ def test_what_fails_is_shown_under_the_loads_that_make_it_fail(call):
     say(call, "call", chosen="short")
     assert not call._answer().structure.spans[1].live
     assert "live load on spans 1 and 3" in call.view.remarks[0][3]
+    assert "Not guarded by bars" in call.view.alt
 
 
 def test_a_drawing_that_is_not_offered_is_no_call(call):
