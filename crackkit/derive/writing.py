@@ -32,7 +32,20 @@ def lines(step: DerivedStep) -> list[str]:
     """Give a step as LaTeX, and its two sides as Python writes them."""
     equation = step.expression
     sides = (sstr(side, order="none") for side in (equation.lhs, equation.rhs))
-    return [latex(equation, order="none"), *sides]
+    return [latex(equation, order="none"), *(_once_bracketed(side) for side in sides)]
+
+
+def _once_bracketed(text: str) -> str:
+    """Leave out brackets that stand directly inside others: ((a*b)) is (a*b)."""
+    ends, opened = {}, []
+    for k, sign in enumerate(text):
+        if sign == "(":
+            opened.append(k)
+        elif sign == ")":
+            ends[opened.pop()] = k
+    spare = [k for k, end in ends.items() if ends.get(k + 1) == end - 1]
+    drop = {place for k in spare for place in (k, ends[k])}
+    return "".join(sign for k, sign in enumerate(text) if k not in drop)
 
 
 def kept(derivation: Derivation) -> dict[str, list[str]]:

@@ -31,7 +31,7 @@ from crackkit.words import _
 WIDTHS = (460.0, 1100.0)  # least and largest width of the paper
 TOP, DEPTH, STRIP = 92.0, 128.0, 34.0
 HEIGHT = 288.0
-LEFT, RIGHT = 62.0, 26.0
+LEFT, RIGHT = 62.0, 36.0
 INSET = 0.14  # drawn distance of a bar from its face, as a share of the depth
 BAR_PLACES = {"bottom": (1 - INSET,), "top": (INSET,), "middle": (0.5,), "both": (INSET, 1 - INSET)}
 

@@ -26,7 +26,7 @@ _IN_METRES = {
     "spans": (5000.0, 4500.0, 5000.0),
     "reach": 1000.0,
     "end": 500.0,
-    "bars": FloorBars(size="16", spacing=200.0, cover=25.0),
+    "bars": FloorBars(size="14", spacing=200.0, cover=25.0),
     "floor": {
         "width": 1000.0,
         "depth": 180.0,
@@ -70,7 +70,7 @@ def parts_store(system: str = "SI", code: str | None = None) -> HoldTask:
         title=_("The parts store over the workshop"),
         story=_(
             "Over the workshop of a bus depot lies the store for parts and tyres. Shelves are "
-            "filled and emptied bay by bay, and a shelf truck drives from end to end. Thick bars "
+            "filled and emptied bay by bay, and a shelf truck drives from end to end. A few bars "
             "lie in the floor now, where the sketch of the first bay shows a stretched face. "
             "Choose bars that hold whatever the loads do: sizes, spacing, where they start and "
             "stop, or run through. Thickness and spans are given. Move the loads as you like, to "

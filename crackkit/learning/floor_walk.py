@@ -68,7 +68,7 @@ def _sketch_step(system: str, start: dict) -> WalkStep:
         _(
             "Somebody drew one sketch, for the full floor, and ended the top bars of the middle "
             "span just past the cracks of that sketch, at {far} from each support. The floor is "
-            "full again. Read the list beside the picture, then press 'Show me'."
+            "full again. Read the list under the picture, then press 'Show me'."
         ).format(far={"SI": _("1.5 m"), "US": _("5 ft")}[system]),
         start | {"supports.1.right_reach": far, "supports.2.left_reach": far},
         _(
@@ -122,8 +122,8 @@ def _shift_step(system: str, start: dict) -> WalkStep:
         _(
             "Where the top has cracked over so little steel, the floor is softer, and it hands "
             "some of its moment on to the spans: about a tenth here. That helps a little. "
-            "It does not make good for bars that were saved: the pull in them, and the crack, "
-            "still grow."
+            "It does not make good for bars that were saved: under the worst load those over the "
+            "supports give way."
         ),
         from_start=True,
     )

@@ -16,7 +16,7 @@ function letter(name) {
 // A sentence with its letters, such as A_s, set as letters.
 function sentence(text) {
   const made = element("p");
-  const parts = text.split(/(\b[A-Za-z]_[a-z0-9]+\b)/);
+  const parts = text.split(/(\b[A-Za-z]_[A-Za-z0-9]+\b)/);
   made.append(...parts.map((part, k) => (k % 2 ? letter(part) : part)));
   return made;
 }
