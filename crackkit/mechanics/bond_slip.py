@@ -4,10 +4,9 @@ Slip grows away from the middle of the piece, where there is none: s'' = kappa t
 s' = e - beta sigma_c, where e is that at a crack (steel strain there, and the shrinkage of the
 concrete). Multiplied by s' the equation can be integrated once: s'^2 = p^2 + 2 kappa times the
 work of the bond, p being the slope in the middle. For a power law the second integral is one
-curve, the same for all bars but for its scale; it is tabulated once. With an
-exponent below 1 the zone of slip has an end: beyond it lies a core in which bar and concrete
-stretch alike (Balazs 1993, ACI Materials Journal 90(4), from memory). Constant bond beyond the
-peak makes a parabola.
+curve, the same for all bars but for its scale; it is tabulated once. With an exponent below 1 the
+zone of slip has an end: beyond it lies a core in which bar and concrete stretch alike (Balazs
+1993, ACI Materials Journal 90(4), from memory). Constant bond beyond the peak makes a parabola.
 """
 
 import math
@@ -269,7 +268,7 @@ def _with_level_part(equation, distance, middle, core, s, q):
     safe = np.where(scale > 0, scale, s1)
     risen = _shape(a).place.through(s1 / safe) / np.maximum(rate, 1e-300)
     alone = core + (2 / (1 - a) * s1 / q1 if a < 1 else np.inf)
-    x = distance - np.where(scale > 0, risen, alone)
+    x = np.maximum(distance - np.where(scale > 0, risen, alone), 0.0)
     level = s1 + q1 * x + 0.5 * pull * x**2
     return np.where(s > s1, level, s), np.where(s > s1, q1 + pull * x, q)
 

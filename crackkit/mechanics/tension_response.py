@@ -167,7 +167,8 @@ def telling_pulls(sequence, between=3):
         Rising pulls from 0 up to the greatest [N]; just below it where the first crack is the end.
     """
     marks = np.unique(np.r_[0.0, sequence.pull, sequence.greatest_pull])
-    inner = np.linspace(marks[:-1], marks[1:] * (1 - 1e-9), between + 2, axis=1).ravel()
+    before = np.maximum(marks[:-1], marks[1:] * (1 - 1e-9))
+    inner = np.linspace(marks[:-1], before, between + 2, axis=1).ravel()
     return np.r_[inner, sequence.greatest_pull] if sequence.held else inner
 
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from crackkit.mechanics.bond import plain_bond
+from crackkit.mechanics.bond import linear_bond, plain_bond
 from crackkit.mechanics.crack_sequence import crack_sequence
 from crackkit.mechanics.tension_response import force_strain, telling_pulls, tension_response
 from tests.mechanics.pulled import MEAN, tie
@@ -95,6 +95,7 @@ def test_more_pull_opens_cracks_and_only_a_new_neighbour_eases_them(member):
     assert np.all(np.diff(diagram.mean_strain) > -1e-12)
 
 
+@settings(max_examples=25)
 @given(members)
 def test_the_diagram_agrees_with_the_states(member):
     sequence = crack_sequence(member)
@@ -132,6 +133,27 @@ def test_no_round_of_pulling_and_easing_creates_energy(member, share):
     assert np.all(np.diff(strains) < 0)
     assert given_back <= put_in * (1 + 1e-3)  # the diagram is a chain of straight lines
     assert np.diff(strains) == pytest.approx(np.diff(strains)[0], rel=1e-6)  # one line both ways
+
+
+@pytest.mark.parametrize("ends", ["bars", "gripped"])
+def test_cracks_that_form_together_leave_the_diagram_in_order(ends):
+    member = tie(strength=MEAN, ends=ends)
+    sequence = crack_sequence(member)
+    pulls = telling_pulls(sequence)
+    assert np.all(np.diff(pulls) >= 0) and pulls[-1] == sequence.greatest_pull
+    assert np.all(np.diff(force_strain(member, sequence, pulls).mean_strain) > -1e-12)
+
+
+def test_linear_bond_cracks_a_member_too():
+    # s = e tanh(lambda a)/lambda at each face.
+    member = tie(3, length=2000.0, bond=linear_bond(100.0))
+    sequence = crack_sequence(member)
+    state = tension_response(member, sequence, sequence.greatest_pull)
+    faces = np.r_[0.0, state.cracks, 2000.0]
+    root = np.sqrt(100.0 * member.bond_slip.kappa)
+    slips = float(member.gradient(member.yield_pull)) * np.tanh(root * np.diff(faces) / 2) / root
+    assert len(state.cracks) > 4
+    assert state.widths == pytest.approx(slips[:-1] + slips[1:], rel=1e-6)
 
 
 def test_easing_is_worked_out_finely_enough():
