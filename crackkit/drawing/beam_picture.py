@@ -5,7 +5,6 @@ from dataclasses import replace
 from crackkit.drawing.frames import PLAIN, View, layout_of
 from crackkit.drawing.gap_words import gaps_sentence
 from crackkit.drawing.movement_band import movement_band
-from crackkit.drawing.places import distance
 from crackkit.drawing.range_band import gap_list, range_band
 from crackkit.drawing.section_view import section_view
 from crackkit.drawing.seen import Seen
@@ -15,6 +14,7 @@ from crackkit.drawing.stretch_band import stretch_band
 from crackkit.drawing.verdict_card import tiles, verdict_card, verdict_word
 from crackkit.drawing.width_scale import width_scale
 from crackkit.units import shown
+from crackkit.units.places import place_told
 from crackkit.words import _
 
 
@@ -59,9 +59,6 @@ def _range(outcome, layout, view: View) -> list:
 def description(outcome, view: View) -> str:
     """Say in words what the picture shows, for readers who cannot see it."""
     sentences = [_zone_sentence(zone, outcome.structure, view) for zone in outcome.tension]
-    if outcome.structure.origin:
-        counted = _("Places are counted {origin}.")
-        sentences.insert(0, counted.format(origin=outcome.structure.origin_name))
     sentences.append(_crack_sentence(outcome, view))
     sentences.append(gaps_sentence(outcome, view))
     sentences.append(outcome.verdict.why)
@@ -72,9 +69,9 @@ def _zone_sentence(zone, structure, view: View) -> str:
     face = _("top") if zone.face == "top" else _("bottom")
     return _("The {face} is stretched from {a} to {b}, most at {c}.").format(
         face=face,
-        a=distance(zone.start, structure, view),
-        b=distance(zone.end, structure, view),
-        c=distance(zone.at, structure, view),
+        a=place_told(structure, zone.start, view.system),
+        b=place_told(structure, zone.end, view.system),
+        c=place_told(structure, zone.at, view.system),
     )
 
 
@@ -84,10 +81,10 @@ def _crack_sentence(outcome, view: View) -> str:
     widest = outcome.widest
     if widest.width is None:
         return _("A crack at {x} is crossed by no bar.").format(
-            x=distance(widest.at, outcome.structure, view)
+            x=place_told(outcome.structure, widest.at, view.system)
         )
     return _("{n} cracks; the widest, {w}, at {x}.").format(
         n=len(outcome.cracks),
         w=shown(widest.width.governing, "width", view.system),
-        x=distance(widest.at, outcome.structure, view),
+        x=place_told(outcome.structure, widest.at, view.system),
     )

@@ -8,7 +8,6 @@ from crackkit.drawing import footings, loads_on
 from crackkit.drawing.frames import Along, View
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.live_blocks import live_blocks, live_label
-from crackkit.drawing.places import distance
 from crackkit.drawing.shapes import (
     Arrow,
     Circle,
@@ -20,6 +19,7 @@ from crackkit.drawing.shapes import (
 )
 from crackkit.drawing.words_on import Label, label_row
 from crackkit.units import shown
+from crackkit.units.places import place_told
 from crackkit.words import _
 
 WIDTH, HEIGHT = 1000.0, 652.0
@@ -62,7 +62,7 @@ def description(structure, view: View) -> str:
     loads = ", ".join(
         _("{force} at {place}").format(
             force=shown(load.force, "force", view.system),
-            place=distance(load.at, structure, view),
+            place=place_told(structure, load.at, view.system),
         )
         for load in structure.hung
         if load.force

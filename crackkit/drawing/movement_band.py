@@ -7,7 +7,6 @@ from crackkit.drawing.deciding import gives_way
 from crackkit.drawing.frames import Along, Frame, View, along
 from crackkit.drawing.labels import GAP, width_of
 from crackkit.drawing.live_blocks import live_blocks, live_label
-from crackkit.drawing.places import place_words
 from crackkit.drawing.shapes import (
     Arrow,
     Circle,
@@ -21,6 +20,7 @@ from crackkit.drawing.shapes import (
 )
 from crackkit.drawing.words_on import Label, heading, label_row
 from crackkit.units import shown
+from crackkit.units.places import place_named
 from crackkit.words import _
 
 BODY = 26.0  # drawn depth of the member
@@ -140,7 +140,7 @@ def _support_handle(footing, structure, shape: _Shape, view: View) -> Handle | N
     grip = footing.grip
     if grip is None or not view.live:
         return None
-    text = place_words(footing.at, structure, view)
+    text = place_named(structure, footing.at, view.system)
     way = 1 / shape.scale.scale
     return Handle(grip.path, footing.name, text, "x", way, grip.value, grip.low, grip.high, 100.0)
 
@@ -214,7 +214,8 @@ def _hung(load, tail: float, structure, shape: _Shape, view: View) -> Group:
         return Group(tuple(parts))
     parts.append(Circle(x, tail, 6.0, "grip"))
     words = _("{force} at {place}").format(
-        force=shown(load.force, "force", view.system), place=place_words(load.at, structure, view)
+        force=shown(load.force, "force", view.system),
+        place=place_named(structure, load.at, view.system),
     )
     way = 1 / shape.scale.scale
     handle = Handle(grip.path, load.name, words, "x", way, grip.value, grip.low, grip.high, 100.0)

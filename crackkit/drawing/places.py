@@ -1,20 +1,10 @@
-"""Places along a member in words: from where the reader counts, and beside which support."""
+"""Places along a member in words, told by its supports and spans."""
 
 from crackkit.units import shown
+from crackkit.units.places import stretch_told
 from crackkit.words import _
 
 NEAR = 50.0  # mm from a support that count as over it
-
-
-def distance(at: float, structure, view) -> str:
-    """Give a place [mm from the left end] as the distance from where the reader counts."""
-    return shown(at - structure.origin, "length", view.system)
-
-
-def place_words(at: float, structure, view) -> str:
-    """Say where a place [mm from the left end] is, such as ``2.00 m from the left end``."""
-    where = distance(at, structure, view)
-    return _("{place} {origin}").format(place=where, origin=structure.origin_name)
 
 
 def span_number(structure, at: float) -> int | None:
@@ -28,8 +18,7 @@ def stretch_name(structure, start: float, end: float, view) -> str:
     number = span_number(structure, (start + end) / 2)
     if number is not None:
         return _("span {n}").format(n=number)
-    a, b = (distance(at, structure, view) for at in (start, end))
-    return _("{a} to {b}").format(a=a, b=b)
+    return stretch_told(structure, start, end, view.system)
 
 
 def beside_support(at: float, structure, view) -> str:

@@ -4,9 +4,9 @@ import numpy as np
 
 from crackkit.drawing.frames import View
 from crackkit.drawing.gap_words import arrangement_words
-from crackkit.drawing.places import distance
 from crackkit.drawing.shapes import Hint
 from crackkit.units import shown
+from crackkit.units.places import place_told
 from crackkit.words import _
 
 MOST = 40  # hints along the member
@@ -42,6 +42,6 @@ def _said(outcome, at: float, sagging: float, hogging: float, least: float, view
         loads = arrangement_words(found.arrangement("top", at))
         text = _("hogs most, {moment}, with {loads}")
         parts.append(text.format(moment=shown(-hogging, "moment", view.system), loads=loads))
-    where = distance(at, outcome.structure, view)
+    where = place_told(outcome.structure, at, view.system)
     bent = "; ".join(parts) if parts else _("hardly bent by any load")
     return _("{place}: {bent}").format(place=where, bent=bent)

@@ -6,9 +6,9 @@ import numpy as np
 
 from crackkit.drawing.body import Body
 from crackkit.drawing.frames import View
-from crackkit.drawing.places import place_words
 from crackkit.drawing.shapes import Circle, Group, Handle, Polyline, rectangle
 from crackkit.units import shown
+from crackkit.units.places import place_named
 from crackkit.words import _
 
 DROP_GRIP, END_GRIP = 6.0, 4.0  # radius
@@ -111,7 +111,7 @@ def _end(item, name: str, grip, structure, body: Body, view: View, taken: list) 
     if _crowded((x, y), taken):
         return []
     taken.append((x, y))
-    text = place_words(at, structure, view)
+    text = place_named(structure, at, view.system)
     handle = Handle(
         grip.path,
         name.format(bars=item.label),

@@ -3,10 +3,10 @@
 import numpy as np
 
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.places import place_words
 from crackkit.drawing.section_scale import SectionScale, section_scale
 from crackkit.drawing.section_words import bars_across, cut_layers, section_words
 from crackkit.drawing.shapes import Circle, Lines, Polygon, Text, line, rectangle
+from crackkit.units.places import place_named
 from crackkit.words import _
 
 
@@ -18,7 +18,7 @@ def section_view(outcome, frame: Frame, view: View) -> list:
     title = _("Cut at the worst crack") if outcome.cracks else _("Cut at the most stretched place")
     return [
         Text(frame.left, frame.top + 14, title, "label_bold"),
-        Text(frame.left, frame.top + 30, place_words(worst.at, structure, view), "note"),
+        Text(frame.left, frame.top + 30, place_named(structure, worst.at, view.system), "note"),
         *_concrete(scale, worst),
         *_stirrup(structure, scale),
         *_bars(outcome, scale),

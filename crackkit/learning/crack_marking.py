@@ -3,8 +3,8 @@
 import numpy as np
 
 from crackkit.learning.bending import FACE_NAMES, SMILE, bend, face_stress, loads_between, why
-from crackkit.learning.places import place_told, stretch_told
 from crackkit.learning.remark import MISSED, RIGHT, WRONG, Marking, Remark, in_order
+from crackkit.units.places import place_told, stretch_told
 from crackkit.words import _
 
 NEAR = 0.10  # share of the length [-] within which a place counts as met

@@ -4,9 +4,9 @@ import numpy as np
 
 from crackkit.learning.check import Check
 from crackkit.learning.laying_checks import covers_of_layers
-from crackkit.learning.places import place_named, stretch_told
 from crackkit.structures.outcome import UNHELD, YIELDS
 from crackkit.units import shown
+from crackkit.units.places import place_named, stretch_told
 from crackkit.words import _
 
 FULL = 0.995  # share of the strength [-] from which bars count as fully anchored

@@ -10,7 +10,6 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.learning.bar_marking import PLACES
 from crackkit.learning.marking import FACES, Marking, mark_bar, mark_cracks, mark_stretch
-from crackkit.learning.places import place_named, stretch_told
 from crackkit.learning.remark import MISSED
 from crackkit.panels.exercise import Exercise
 from crackkit.panels.predict_view import (
@@ -24,6 +23,7 @@ from crackkit.panels.predict_view import (
     words,
 )
 from crackkit.panels.preferences import Preferences
+from crackkit.units.places import place_named, stretch_told
 from crackkit.words import _
 
 

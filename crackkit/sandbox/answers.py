@@ -2,8 +2,9 @@
 
 from crackkit.drawing.deciding import deciding_crack
 from crackkit.drawing.verdict_card import VERDICTS
-from crackkit.sandbox.places import piece_at, place_words, reach_words
+from crackkit.sandbox.places import piece_at, reach_words
 from crackkit.units import shown
+from crackkit.units.places import at_place
 from crackkit.words import _
 
 SIGNS = {"good": "✓", "warn": "!", "bad": "✗"}
@@ -37,7 +38,7 @@ def moves(outcome, system: str) -> str:
     movement = outcome.movement
     structure = outcome.structure
     if movement.falls_at is not None:
-        place = place_words(structure, movement.falls_at, system)
+        place = at_place(structure, movement.falls_at, system)
         return _("It does not come to rest: it breaks {x}.").format(x=place)
     size = abs(movement.largest)
     if size < 1e-6:
@@ -47,7 +48,7 @@ def moves(outcome, system: str) -> str:
     return _("{d} {way} at most, {x}: 1/{n:.0f} {piece}.").format(
         d=shown(size, "movement", system),
         way=way,
-        x=place_words(structure, movement.at, system),
+        x=at_place(structure, movement.at, system),
         n=length / size,
         piece=piece,
     )
@@ -69,7 +70,7 @@ def _zone(zone, structure, system: str) -> str:
     most = shown(zone.at, "length", system)
     return text.format(
         reach=reach_words(structure, zone.start, zone.end, system),
-        c=place_words(structure, zone.at, system) if structure.origin else _("at ") + most,
+        c=at_place(structure, zone.at, system) if structure.origin else _("at ") + most,
         n=zone.peak,
     )
 
@@ -88,7 +89,7 @@ def _together(zone, outcome, system: str) -> str:
     where = _("in the top") if zone.face == "top" else _("in the bottom")
     structure = outcome.structure
     if len(places) == 1:
-        at = place_words(structure, places[0], system)
+        at = at_place(structure, places[0], system)
         return _("One crack {where}, {at}.").format(where=where, at=at)
     reach = reach_words(structure, min(places), max(places), system)
     return _("{n} cracks {where}, {reach}.").format(n=len(places), where=where, reach=reach)

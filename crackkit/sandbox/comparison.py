@@ -6,9 +6,9 @@ from crackkit.drawing.deciding import deciding_crack
 from crackkit.sandbox import markup
 from crackkit.sandbox.answers import judged_width, pull, verdict_words
 from crackkit.sandbox.care import caution_lines
-from crackkit.sandbox.places import place_words
 from crackkit.sandbox.wrong_input import WrongInput
 from crackkit.units import shown
+from crackkit.units.places import at_place
 from crackkit.words import _
 
 NONE = "—"
@@ -137,7 +137,7 @@ def _place(outcome, system: str) -> str:
         return NONE
     face = _("top") if crack.face == "top" else _("bottom")
     if outcome.structure.origin:
-        return f"{face}, {place_words(outcome.structure, crack.at, system)}"
+        return f"{face}, {at_place(outcome.structure, crack.at, system)}"
     return _("{face}, at {x}").format(face=face, x=shown(crack.at, "length", system))
 
 

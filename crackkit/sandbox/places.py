@@ -1,29 +1,10 @@
 """Places along a structure, told as its reader counts them."""
 
 from crackkit.units import shown
+from crackkit.units.places import at_place
 from crackkit.words import _
 
 _HERE = 1.0  # mm within which a place counts as that of a support
-
-
-def place_words(structure, place: float, system: str) -> str:
-    """Say where a place is, from the structure's own origin.
-
-    Parameters
-    ----------
-    structure : object
-        Has ``origin`` and ``origin_name``.
-    place : float
-        From the left end [mm].
-    system : str
-        ``"SI"`` or ``"US"``.
-    """
-    from_there = place - structure.origin
-    if from_there < -_HERE:
-        return _("{x} behind the root").format(x=shown(-from_there, "length", system))
-    if structure.origin and from_there < _HERE:
-        return _("at the root")
-    return f"{shown(max(from_there, 0.0), 'length', system)} {structure.origin_name}"
 
 
 def reach_words(structure, start: float, end: float, system: str) -> str:
@@ -31,7 +12,7 @@ def reach_words(structure, start: float, end: float, system: str) -> str:
     if start >= structure.origin - _HERE:
         a, b = (shown(max(x - structure.origin, 0.0), "length", system) for x in (start, end))
         return _("from {a} to {b} {origin}").format(a=a, b=b, origin=structure.origin_name)
-    a, b = (place_words(structure, x, system) for x in (start, end))
+    a, b = (at_place(structure, x, system) for x in (start, end))
     return _("from {a} to {b}").format(a=a, b=b)
 
 

@@ -1,7 +1,7 @@
 """What can be typed of every structure of reinforced concrete: materials, use, rules."""
 
 from crackkit.sandbox.arguments import Argument, amount, switch, word
-from crackkit.structures.simple_beam import CODES, DURATIONS, EXPOSURES
+from crackkit.structures.materials import CODES, DURATIONS, EXPOSURES
 from crackkit.words import _
 
 

@@ -13,7 +13,16 @@ from crackkit.structures.anchored_bars import (
 )
 from crackkit.structures.counts import Count, load_counts
 from crackkit.structures.laid_bars import STIRRUP_SIZES
-from crackkit.structures.materials import CODES, DURATIONS, EXPOSURES, UNIT_WEIGHT
+from crackkit.structures.materials import (
+    UNIT_WEIGHT,
+    code_family,
+    concrete_strength,
+    load_duration,
+    looked_at_width,
+    own_weight,
+    place_and_use,
+    steel_strength,
+)
 from crackkit.structures.member import Member
 from crackkit.structures.on_drawing import PIN, WALL, Footing, Grip, HungLoad, SpreadLoad
 from crackkit.structures.outcome import Outcome
@@ -76,14 +85,7 @@ class Cantilever:
         when=_has_floor,
     )
     shape: str = fields.choice(_("Is"), SHAPES, "slab", _("A slab is looked at strip by strip."))
-    width: float = fields.number(
-        _("Width"),
-        "size",
-        150.0,
-        2000.0,
-        1000.0,
-        _("Of the beam; or of the strip of slab that is looked at, 1 m or 1 ft."),
-    )
+    width: float = looked_at_width()
     depth: float = fields.number(
         _("Depth at the root"), "size", 100.0, 1000.0, 200.0, _("Top face to bottom face.")
     )
@@ -102,26 +104,18 @@ class Cantilever:
         _("On the span behind, own weight apart."),
         when=_has_floor,
     )
-    self_weight: bool = fields.switch(_("Own weight"), True, _("Count the weight of the concrete."))
+    self_weight: bool = own_weight()
     loads: tuple[ArmLoad, ...] = fields.parts(_("Point load"), 1, 2, (ArmLoad(),))
     top: AnchoredBars = fields.part(_("Top bars"), AnchoredBars(behind=260.0, hooked=True))
     bottom: AnchoredBars = fields.part(
         _("Bottom bars"), AnchoredBars(size="8", laid=False, behind=260.0, face="bottom")
     )
     stirrup: str = fields.choice(_("Stirrups"), STIRRUP_SIZES, "8", when=is_beam)
-    strength: float = fields.number(
-        _("Concrete strength"), "strength", 15.0, 60.0, 30.0, _("Cylinder strength.")
-    )
-    yield_strength: float = fields.number(
-        _("Steel yields at"), "stress", 250.0, 600.0, 500.0, _("Yield strength of the bars.")
-    )
-    exposure: str = fields.choice(
-        _("Place and use"), EXPOSURES, "moist", _("Sets the crack width limit.")
-    )
-    duration: str = fields.choice(_("The load stays"), DURATIONS, "short")
-    code: str = fields.choice(
-        _("Rules of"), CODES, "EN", _("Family of rules for strength and limit.")
-    )
+    strength: float = concrete_strength()
+    yield_strength: float = steel_strength(500.0)
+    exposure: str = place_and_use("moist")
+    duration: str = load_duration()
+    code: str = code_family("EN")
 
     title: ClassVar[str] = _("A cantilever")
     origin_name: ClassVar[str] = _("from the root")

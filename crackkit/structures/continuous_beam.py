@@ -11,7 +11,16 @@ from crackkit.structures.counts import Count, load_counts
 from crackkit.structures.floor_bars import Extent, FloorBars, floor_layer
 from crackkit.structures.floor_parts import Span, Support, Traveller
 from crackkit.structures.laid_bars import STIRRUP_SIZES
-from crackkit.structures.materials import CODES, DURATIONS, EXPOSURES, UNIT_WEIGHT
+from crackkit.structures.materials import (
+    UNIT_WEIGHT,
+    code_family,
+    concrete_strength,
+    load_duration,
+    looked_at_width,
+    own_weight,
+    place_and_use,
+    steel_strength,
+)
 from crackkit.structures.member import Member
 from crackkit.structures.on_drawing import FIXED, PIN, Footing, Grip, HungLoad, SpreadLoad
 from crackkit.structures.outcome import Outcome
@@ -55,14 +64,7 @@ class ContinuousBeam:
     left_end: str = fields.choice(_("Left end"), ENDS, "pinned")
     right_end: str = fields.choice(_("Right end"), ENDS, "pinned")
     shape: str = fields.choice(_("Is"), SHAPES, "slab", _("A slab is looked at strip by strip."))
-    width: float = fields.number(
-        _("Width"),
-        "size",
-        150.0,
-        2000.0,
-        1000.0,
-        _("Of the beam; or of the strip of slab that is looked at, 1 m or 1 ft."),
-    )
+    width: float = looked_at_width()
     depth: float = fields.number(
         _("Depth"), "size", 100.0, 1200.0, 200.0, _("Top face to bottom face.")
     )
@@ -78,7 +80,7 @@ class ContinuousBeam:
     live_load: float = fields.number(
         _("Live load"), "line_load", 0.0, 80.0, 5.0, _("On every span where it stands.")
     )
-    self_weight: bool = fields.switch(_("Own weight"), True, _("Count the weight of the concrete."))
+    self_weight: bool = own_weight()
     loads: tuple[Traveller, ...] = fields.parts(_("Travelling load"), 1, 2, (Traveller(),))
     shifted: bool = fields.switch(
         _("Let cracks shift the moments"),
@@ -93,19 +95,11 @@ class ContinuousBeam:
         _("Top and bottom bars run from end to end, everywhere as many as in the fullest place."),
     )
     stirrup: str = fields.choice(_("Stirrups"), STIRRUP_SIZES, "8", when=is_beam)
-    strength: float = fields.number(
-        _("Concrete strength"), "strength", 15.0, 60.0, 30.0, _("Cylinder strength.")
-    )
-    yield_strength: float = fields.number(
-        _("Steel yields at"), "stress", 250.0, 600.0, 500.0, _("Yield strength of the bars.")
-    )
-    exposure: str = fields.choice(
-        _("Place and use"), EXPOSURES, "dry", _("Sets the crack width limit.")
-    )
-    duration: str = fields.choice(_("The load stays"), DURATIONS, "short")
-    code: str = fields.choice(
-        _("Rules of"), CODES, "EN", _("Family of rules for strength and limit.")
-    )
+    strength: float = concrete_strength()
+    yield_strength: float = steel_strength(500.0)
+    exposure: str = place_and_use("dry")
+    duration: str = load_duration()
+    code: str = code_family("EN")
 
     title: ClassVar[str] = _("A floor over several spans")
     origin: ClassVar[float] = 0.0

@@ -1,6 +1,8 @@
 """What a floor must bear, whatever the loads that come and go do; which places no bar guards."""
 
+from bisect import bisect_left, bisect_right
 from dataclasses import replace
+from functools import cached_property
 
 import numpy as np
 
@@ -103,24 +105,41 @@ class _Arrangements:
     def __init__(self, floor, found: Envelope):
         self.floor, self.found = floor, found
         self.moving = tuple(k for k, load in enumerate(floor.loads) if load.force)
+        self.stations, self.inner = found.x.tolist(), floor.places[1:-1]
+        self.told = {}
+
+    @cached_property
+    def rows(self) -> dict:
+        """For each face what governs at the stations: which spans are loaded, where loads stand."""
+        found = self.found
+        return {
+            "bottom": (found.live_sagging.T.tolist(), found.at_sagging.T.tolist()),
+            "top": (found.live_hogging.T.tolist(), found.at_hogging.T.tolist()),
+        }
 
     def __call__(self, face: str, place: float) -> Arrangement:
-        found = self.found
-        k = int(np.argmin(np.abs(found.x - place)))
-        live, at = (
-            (found.live_sagging, found.at_sagging)
-            if face == "bottom"
-            else (found.live_hogging, found.at_hogging)
-        )
-        spans = tuple((np.flatnonzero(live[:, k]) + 1).tolist()) if live.size else ()
-        places = tuple(None if np.isnan(p) else float(p) for p in at[:, k]) if at.size else ()
-        words = arrangement_words(spans, tuple(self._span_of(p) for p in places))
-        return Arrangement(spans, places, words, len(self.floor.spans), self.moving)
+        k = self._nearest(place)
+        live, at = (side[k] if side else () for side in self.rows[face])
+        spans = tuple(n for n, on in enumerate(live, 1) if on)
+        # a place that is not a number is that of a load that is away
+        places = tuple(None if p != p else p for p in at)
+        words = self._words(spans, tuple(self._span_of(p) for p in places))
+        return Arrangement(spans, places, words, len(self.inner) + 1, self.moving)
+
+    def _nearest(self, place: float) -> int:
+        """Number of the station nearest a place [mm]; of two alike the first."""
+        k = min(max(bisect_left(self.stations, place), 1), len(self.stations) - 1)
+        before, after = self.stations[k - 1], self.stations[k]
+        return k - 1 if place - before <= after - place else k
+
+    def _words(self, spans, loaded) -> str:
+        """Words for an arrangement; neighbouring places mostly have the same."""
+        if (spans, loaded) not in self.told:
+            self.told[spans, loaded] = arrangement_words(spans, loaded)
+        return self.told[spans, loaded]
 
     def _span_of(self, place) -> int | None:
-        if place is None:
-            return None
-        return int(np.searchsorted(self.floor.places[1:-1], place, side="right")) + 1
+        return None if place is None else bisect_right(self.inner, place) + 1
 
 
 def arrangement_words(spans: tuple[int, ...], loaded: tuple[int | None, ...]) -> str:

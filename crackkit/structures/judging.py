@@ -119,7 +119,7 @@ def _grave(case: Case):
     if case.unheld and case.falls:
         yield Caution("unheld", _("Nothing holds a crack here: it would break."), grave=True)
     elif case.unheld:
-        text = _("Nothing holds a crack here: only its neighbours keep it up.")
+        text = _("Nothing holds a crack here: at best its neighbours keep it up.")
         yield Caution("unheld", text, grave=True)
     elif case.falls:
         yield Caution("falls", _("The load is more than it can carry: it would fall."), grave=True)

@@ -7,7 +7,15 @@ from crackkit.mechanics import beam as beams
 from crackkit.structures import fields, line_member
 from crackkit.structures.counts import Count, load_counts
 from crackkit.structures.laid_bars import STIRRUP_SIZES, LaidBars, layer
-from crackkit.structures.materials import CODES, DURATIONS, EXPOSURES, UNIT_WEIGHT
+from crackkit.structures.materials import (
+    UNIT_WEIGHT,
+    code_family,
+    concrete_strength,
+    load_duration,
+    own_weight,
+    place_and_use,
+    steel_strength,
+)
 from crackkit.structures.member import Member
 from crackkit.structures.on_drawing import PIN, Footing, Grip, HungLoad, SpreadLoad
 from crackkit.structures.outcome import Outcome
@@ -52,34 +60,24 @@ class SimpleBeam:
     uniform_load: float = fields.number(
         _("Spread load"), "line_load", 0.0, 80.0, 10.0, _("On the whole length, own weight apart.")
     )
-    self_weight: bool = fields.switch(
-        _("Own weight"), True, _("Count the weight of the beam itself.")
-    )
+    self_weight: bool = own_weight()
     loads: tuple[PointLoad, ...] = fields.parts(_("Point load"), 1, 3, (PointLoad(),))
     bottom: LaidBars = fields.part(_("Bottom bars"), LaidBars(size="20"))
     top: LaidBars = fields.part(_("Top bars"), LaidBars(size="10", number=2, face="top"))
     stirrup: str = fields.choice(
         _("Stirrups"), STIRRUP_SIZES, "10", _("They go round the bars and move them inwards.")
     )
-    strength: float = fields.number(
-        _("Concrete strength"), "strength", 15.0, 60.0, 30.0, _("Cylinder strength.")
-    )
-    yield_strength: float = fields.number(
-        _("Steel yields at"), "stress", 250.0, 600.0, 420.0, _("Yield strength of the bars.")
-    )
+    strength: float = concrete_strength()
+    yield_strength: float = steel_strength(420.0)
     overhang_left: float = fields.number(
         _("Left end past its support"), "length", 0.0, _longest_overhang, 0.0
     )
     overhang_right: float = fields.number(
         _("Right end past its support"), "length", 0.0, _longest_overhang, 0.0
     )
-    exposure: str = fields.choice(
-        _("Place and use"), EXPOSURES, "dry", _("Sets the crack width limit.")
-    )
-    duration: str = fields.choice(_("The load stays"), DURATIONS, "short")
-    code: str = fields.choice(
-        _("Rules of"), CODES, "ACI", _("Family of rules for strength and limit.")
-    )
+    exposure: str = place_and_use("dry")
+    duration: str = load_duration()
+    code: str = code_family("ACI")
 
     title: ClassVar[str] = _("A beam on two supports")
     origin: ClassVar[float] = 0.0

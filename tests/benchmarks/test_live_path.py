@@ -10,30 +10,12 @@ from crackkit.drawing.beam_picture import beam_picture
 from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.structures.cantilever import Cantilever
-from crackkit.structures.continuous_beam import ContinuousBeam
 from crackkit.structures.fields import fitted
-from crackkit.structures.floor_bars import FloorBars
-from crackkit.structures.floor_parts import Span, Support, Traveller
 from crackkit.structures.simple_beam import SimpleBeam
+from tests.benchmarks.floors import six_spans
 
 pytestmark = pytest.mark.benchmark
 VIEW = View(width=840.0)
-
-
-def six_spans() -> ContinuousBeam:
-    """A floor with all that takes time: gaps, a travelling load, bars that stop."""
-    return ContinuousBeam(
-        spans=(Span(5000.0),) * 6,
-        supports=tuple(
-            Support(left_reach=1300.0 * (k > 0), right_reach=1300.0 * (k < 6)) for k in range(7)
-        ),
-        loads=(Traveller(10e3, 2500.0),),
-        depth=160.0,
-        dead_load=2.0,
-        live_load=20.0,
-        bottom=FloorBars(size="16", spacing=100.0, cover=25.0),
-        top=FloorBars(size="16", spacing=100.0, cover=25.0, face="top"),
-    )
 
 
 # structure, one of its inputs and a value to drag it to; a median for machines busy otherwise [s]

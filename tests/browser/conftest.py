@@ -10,6 +10,7 @@ from crackkit.launch.places import LESSONS, PROJECT
 from crackkit.launch.server import running_server
 from crackkit.launch.testing import CHROMIUM_NAMES, chromium
 from tests.browser.lesson_page import LessonPage
+from tests.browser.panel_page import PanelPage
 
 FLAGS = [
     "--no-sandbox",
@@ -104,3 +105,34 @@ def open_lesson(lesson_page):
 
 def _file_name(name: str) -> str:
     return re.sub(r"[^\w.-]+", "_", name)
+
+
+@pytest.fixture(scope="module")
+def opened(request, server, browser_window):
+    """Open the lesson that a file names as LESSON once for all its tests: kernels start slowly."""
+    key = request.module.LESSON
+    page = LessonPage(browser_window.new_page(), server, PICTURES / key)
+    page.open(LESSONS / f"{key}.ipynb")
+    yield page
+    page.close()
+
+
+@pytest.fixture
+def lesson(opened):
+    """Give the open lesson; an error on the page or in the kernel fails the test."""
+    opened.page.set_viewport_size({"width": 1280, "height": 900})
+    yield opened
+    troubles, opened.troubles = opened.troubles, []
+    assert not troubles, "errors on the page or in the kernel:\n" + "\n".join(troubles)
+
+
+@pytest.fixture
+def panel(lesson):
+    """Give the panel with the walk as it is at first, in SI units and the page's colours."""
+    panel = PanelPage(lesson)
+    panel.choose("units", "SI")
+    panel.choose("theme", "auto")
+    panel.act("reset")
+    lesson.page.wait_for_timeout(300)  # the picture takes the width of the window
+    lesson.wait_until_idle()
+    return panel

@@ -1,43 +1,8 @@
 """The lesson on the cantilever, used as a learner uses it."""
 
-import pytest
-
-from crackkit.launch.places import LESSONS
-from tests.browser.conftest import PICTURES
-from tests.browser.lesson_page import LessonPage
 from tests.browser.panel_page import PanelPage
 
 LESSON = "03_cantilever"
-
-
-@pytest.fixture(scope="module")
-def opened(server, browser_window):
-    """Open the lesson once for all tests of this file: starting a kernel takes seconds."""
-    page = LessonPage(browser_window.new_page(), server, PICTURES / LESSON)
-    page.open(LESSONS / f"{LESSON}.ipynb")
-    yield page
-    page.close()
-
-
-@pytest.fixture
-def lesson(opened):
-    """Give the open lesson; an error on the page or in the kernel fails the test."""
-    opened.page.set_viewport_size({"width": 1280, "height": 900})
-    yield opened
-    troubles, opened.troubles = opened.troubles, []
-    assert not troubles, "errors on the page or in the kernel:\n" + "\n".join(troubles)
-
-
-@pytest.fixture
-def panel(lesson):
-    """Give the panel with the walk as it is at first, in SI units and the page's colours."""
-    panel = PanelPage(lesson)
-    panel.choose("units", "SI")
-    panel.choose("theme", "auto")
-    panel.act("reset")
-    lesson.page.wait_for_timeout(300)  # the picture takes the width of the window
-    lesson.wait_until_idle()
-    return panel
 
 
 def test_every_handle_of_the_balcony_can_be_dragged(panel):

@@ -2,43 +2,10 @@
 
 import pytest
 
-from crackkit.launch.places import LESSONS
-from tests.browser.conftest import PICTURES
-from tests.browser.lesson_page import LessonPage
 from tests.browser.panel_page import PanelPage
 
 LESSON = "02_simple_beam"
 SIZES = [(1280, 900), (800, 900)]
-
-
-@pytest.fixture(scope="module")
-def opened(server, browser_window):
-    """Open the lesson once for all tests of this file: starting a kernel takes seconds."""
-    page = LessonPage(browser_window.new_page(), server, PICTURES / LESSON)
-    page.open(LESSONS / f"{LESSON}.ipynb")
-    yield page
-    page.close()
-
-
-@pytest.fixture
-def lesson(opened):
-    """Give the open lesson; an error on the page or in the kernel fails the test."""
-    opened.page.set_viewport_size({"width": 1280, "height": 900})
-    yield opened
-    troubles, opened.troubles = opened.troubles, []
-    assert not troubles, "errors on the page or in the kernel:\n" + "\n".join(troubles)
-
-
-@pytest.fixture
-def panel(lesson):
-    """Give the panel with the walk as it is at first, in SI units and the page's colours."""
-    panel = PanelPage(lesson)
-    panel.choose("units", "SI")
-    panel.choose("theme", "auto")
-    panel.act("reset")
-    lesson.page.wait_for_timeout(300)  # the picture takes the width of the window
-    lesson.wait_until_idle()
-    return panel
 
 
 def test_every_control_of_the_panel_changes_something_and_none_breaks(panel):
@@ -62,6 +29,20 @@ def test_every_control_of_the_panel_changes_something_and_none_breaks(panel):
 def choose_another(select):
     values = select.locator("option").evaluate_all("all => all.map(option => option.value)")
     select.select_option(next(value for value in values if value != select.input_value()))
+
+
+def test_an_answer_of_the_kernel_leaves_alone_what_is_half_typed(panel):
+    entry = panel.row("depth").locator(".ck-entry")
+    entry.fill("555 mm")
+    slider = panel.row("width").locator(".ck-range")
+    slider.evaluate(
+        "range => { range.stepUp(3); range.dispatchEvent(new Event('input', {bubbles: true})); }"
+    )
+    panel.lesson.wait_until_idle()
+    assert entry.input_value() == "555 mm"
+    entry.press("Enter")
+    panel.lesson.wait_until_idle()
+    assert entry.input_value() == "555\u202fmm" and not panel.error()
 
 
 def test_every_handle_can_be_dragged_and_moved_by_keys(panel):

@@ -6,7 +6,7 @@ import pytest
 
 from crackkit.drawing.frames import View
 from crackkit.drawing.gap_words import arrangement_words, gap_words
-from crackkit.drawing.places import beside_support, place_words, span_number, stretch_name
+from crackkit.drawing.places import beside_support, span_number, stretch_name
 from crackkit.structures.moment_range import FAULTS, Arrangement, Gap
 from crackkit.structures.on_drawing import Footing
 
@@ -46,12 +46,6 @@ def test_a_place_is_told_from_the_nearest_support(at, words):
 
 def test_a_place_is_told_in_the_units_of_the_reader():
     assert beside_support(4304.8, Floor(), US) == "1.0\u202fft past support B"
-
-
-def test_places_count_from_where_the_structure_says():
-    arm = Floor(origin=4000.0, origin_name="from the root")
-    assert place_words(5500.0, arm, SI) == "1.50\u202fm from the root"
-    assert place_words(3800.0, arm, SI) == "\u22120.20\u202fm from the root"
 
 
 def test_spans_are_counted_from_one_and_overhangs_are_none():

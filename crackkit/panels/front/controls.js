@@ -98,7 +98,10 @@ function controls(model, box, send) {
       autocomplete: "off",
       "aria-label": spec.group ? `${spec.group}: ${spec.label}` : spec.label });
     range.addEventListener("input", () => send.set(spec.path, Number(range.value)));
-    entry.addEventListener("change", () => send.text(spec.path, entry.value));
+    let typing = false; // what is half typed stays, whatever the kernel says meanwhile
+    entry.addEventListener("input", () => { typing = true; });
+    entry.addEventListener("change", () => { typing = false; send.text(spec.path, entry.value); });
+    entry.addEventListener("blur", () => { typing = false; });
     entry.addEventListener("focus", () => entry.select());
     rows.set(spec.path, {
       bound([low, high, step]) {
@@ -108,7 +111,7 @@ function controls(model, box, send) {
         if (!send.waiting(spec.path) && Number(range.value) !== value) range.value = value;
         if (entry.value === text) return;
         range.setAttribute("aria-valuetext", text);
-        if (document.activeElement !== entry || !send.waiting(spec.path)) entry.value = text;
+        if (!typing) entry.value = text;
       },
     });
     return [range, entry];

@@ -1,6 +1,9 @@
-"""Places along a member as its reader counts them: from its origin, either way."""
+"""Places along a member in words, as its reader counts them: from its origin, either way.
 
-from crackkit.units import shown
+A structure says where that is: ``origin`` [mm from the left end] and ``origin_name``.
+"""
+
+from crackkit.units.display import shown
 from crackkit.words import _
 
 AT = 2.0  # mm from the root that count as at it
@@ -24,6 +27,12 @@ def place_named(structure, at: float, system: str) -> str:
     """Give a place [mm from the left end] and where it is counted from."""
     told = place_told(structure, at, system)
     return told if structure.origin else f"{told} {structure.origin_name}"
+
+
+def at_place(structure, at: float, system: str) -> str:
+    """Give a place [mm from the left end] as the end of a sentence: "it breaks at the root"."""
+    named = place_named(structure, at, system)
+    return _("at {place}").format(place=named) if named == _("the root") else named
 
 
 def stretch_told(structure, start: float, end: float, system: str) -> str:
