@@ -17,11 +17,12 @@ from crackkit.words import _
 
 MOST_TOLD = 3  # gaps that are written out
 UNIT = 50.0  # room for the unit beside the key
+APART = 7.0  # least room between two entries of the key
 EDGE = 9.0  # numbers keep this far from the strips
 LINES = (
-    ("now_line", _("load now")),
+    ("now_line", _("now")),
     ("second_line", _("once cracked")),
-    ("threshold", _("cracks from here")),
+    ("threshold", _("cracks from")),
     ("bears", _("bars bear")),
     ("stretched_area", _("any load")),
 )
@@ -67,20 +68,23 @@ class RangeChart:
 def _key(frame: Frame, view: View) -> list:
     """What the lines mean; the unit on the left."""
     shapes, right, y = [], frame.right - 8, frame.top + 36
-    wide = sum(width_of(words, "note") for _role, words in LINES) + 28 * len(LINES)
-    apart = min((frame.width - UNIT - wide) / len(LINES), 14.0)
+    words_wide = sum(width_of(words, "note") for _role, words in LINES)
+    # what is left for a sample and the room before it; the room is what keeps entries apart
+    each = (frame.width - UNIT - words_wide) / len(LINES) - 6
+    apart = min(max(each - 22.0, APART), 14.0)
+    sample = min(each - apart, 22.0)
     for role, words in reversed(LINES):
         shapes.append(Text(right, y, words, "note", "end"))
         right -= width_of(words, "note") + 6
-        shapes.append(_sample(role, right - 22, y - 4))
-        right -= 22 + apart
+        shapes.append(_sample(role, right - sample, y - 4, sample))
+        right -= sample + apart
     return [*shapes, Text(frame.left + 39, y, unit("moment", view.system), "tick", "end")]
 
 
-def _sample(role: str, x: float, y: float):
+def _sample(role: str, x: float, y: float, wide: float):
     if not role.endswith("_area"):
-        return line(x, y, x + 22, y, role)
-    corners = [(x, y - 5), (x + 22, y - 5), (x + 22, y + 5), (x, y + 5)]
+        return line(x, y, x + wide, y, role)
+    corners = [(x, y - 5), (x + wide, y - 5), (x + wide, y + 5), (x, y + 5)]
     return Polygon(np.array(corners), role)
 
 

@@ -28,7 +28,8 @@ def _rows(outcome, scale: SectionScale, view: View) -> list[tuple[float, float, 
         x, y = scale.x(bars_across(item, scale.width)[0]), scale.y(item.depth_at(worst.at))
         rows.append((x, y, bar_words(item, view), "label"))
     rows.append((scale.left, _cover_height(outcome, scale), _cover_words(outcome, view), "note"))
-    return [row for row in rows if row[2]]
+    # bars that lap at one depth are named once
+    return list(dict.fromkeys(row for row in rows if row[2]))
 
 
 def _beside(rows, scale: SectionScale, frame: Frame) -> list:

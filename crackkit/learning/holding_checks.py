@@ -151,7 +151,7 @@ def covered(_task, _structure, outcome, system: str) -> Check:
     wanted = _("none")
     if not gaps:
         return Check("covered", name, True, wanted, wanted, _("Bars cross wherever it can crack."))
-    worst = max(gaps, key=lambda gap: gap.end - gap.start)
+    worst = gaps[0]
     face = _("On top") if worst.face == "top" else _("At the bottom")
     stretch = stretch_told(outcome.structure, worst.start, worst.end, system)
     text = _("{face}, from {stretch}, {what} when there is {loads}.")

@@ -64,7 +64,7 @@ def moment_range(floor, elastic: Stretch, shifted: np.ndarray) -> MomentRange:
         bears_bottom=borne["bottom"],
         bears_top=-borne["top"],
         stretched=tuple(stretched),
-        gaps=tuple(gaps),
+        gaps=tuple(sorted(gaps, key=lambda gap: gap.start - gap.end)),
         cracks=tuple(opened),
         arrangement=arrangement,
     )
@@ -174,8 +174,8 @@ def _gaps(side: Stretch, face: str, borne: np.ndarray, arrangement) -> list[Gap]
     beyond = np.abs(side.moment) - borne
     found = []
     for a, b in _both(intervals(side.x, side.face_ratio[face] - 1.0), intervals(side.x, beyond)):
-        at = _worst(side, face, a, b)
-        found.append(Gap(face, a, b, at, _fault(side, face, a, b, at), arrangement(face, at)))
+        at, fault = _fault(side, face, a, b)
+        found.append(Gap(face, a, b, at, fault, arrangement(face, at)))
     return found
 
 
@@ -210,20 +210,28 @@ def _both(some, others) -> list[tuple[float, float]]:
     return [(a, b) for a, b in cut if b - a > SHORTEST]
 
 
-def _fault(side: Stretch, face: str, start: float, end: float, at: float) -> str:
-    """Say what is amiss in a gap: no bar, bars that end too close by, or too few of them."""
-    pulled = _pulled(side, face)
-    crossed = pulled.any(axis=0)
-    if not crossed[(side.x >= start) & (side.x <= end)].all():
-        return NO_BAR
+def _fault(side: Stretch, face: str, start: float, end: float) -> tuple[float, str]:
+    """Give the worst place of a gap [mm] and what is amiss there.
+
+    Where some of it is crossed by no bar at all, the worst place is sought there; else bars end
+    too close by, or are too few.
+    """
+    pulled, inside = _pulled(side, face), (side.x >= start) & (side.x <= end)
+    bare = inside & ~pulled.any(axis=0)
+    if bare.any():
+        return _worst(side, face, bare), NO_BAR
+    if not inside.any():
+        return (start + end) / 2, SLIPS
+    at = _worst(side, face, inside)
     k = int(np.argmin(np.abs(side.x - at)))
-    return SLIPS if (side.states.share[:, k][pulled[:, k]] < 1.0 - 1e-6).any() else TOO_FEW
+    short = (side.states.share[:, k][pulled[:, k]] < 1.0 - 1e-6).any()
+    return at, SLIPS if short else TOO_FEW
 
 
-def _worst(side: Stretch, face: str, start: float, end: float) -> float:
-    inside = (side.x >= start) & (side.x <= end)
-    x, ratio = side.x[inside], side.face_ratio[face][inside]
-    return nearest(peaks(x, ratio), (start + end) / 2) if x.size else (start + end) / 2
+def _worst(side: Stretch, face: str, chosen: np.ndarray) -> float:
+    """The most stretched of the chosen stations [mm], of several alike the one in the middle."""
+    x, ratio = side.x[chosen], side.face_ratio[face][chosen]
+    return nearest(peaks(x, ratio), float(x[0] + x[-1]) / 2)
 
 
 def range_case(shown: Stretch, found: MomentRange) -> Case:

@@ -102,7 +102,7 @@ class MomentRange:
     stretched : tuple of (face, start, end)
         Stretches [mm] that some arrangement cracks.
     gaps : tuple of Gap
-        Those of them that no developed bar crosses.
+        Those of them that no developed bar crosses, the longest first.
     cracks : tuple of Crack
         The cracks of the worst arrangement of each place.
     arrangement : callable

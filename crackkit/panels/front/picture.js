@@ -111,6 +111,7 @@ function livePicture(model, box, send) {
 // reached by Tab, its neighbours by the arrows.
 function hintLine(box) {
   const line = element("p", { class: "ck-hint-line", "aria-hidden": "true" });
+  line.hidden = true;
   let place = 0; // the hint that Tab reaches
   let told = null; // the hint whose words stand in the line
 
