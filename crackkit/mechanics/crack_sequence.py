@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.bond_slip import rising_root, slip_along, transfer_length, unfolded
-from crackkit.mechanics.tension_member import TensionMember, middles
+from crackkit.mechanics.tie import Tie, middles
 
 
 @dataclass(frozen=True)
@@ -78,7 +78,7 @@ def crack_sequence(member):
 
     Parameters
     ----------
-    member : TensionMember
+    member : Tie
         The member.
 
     Returns
@@ -99,12 +99,12 @@ def crack_sequence(member):
     return _sequence(member, [first, *stations], [e, *gradients], True)
 
 
-def crack_series(member: TensionMember, step=0.01):
+def crack_series(member: Tie, step=0.01):
     """Cracks gathered in series: a new one begins where the pull had to grow by a share.
 
     Parameters
     ----------
-    member : TensionMember
+    member : Tie
         The member, of even strength or nearly so.
     step : float
         Share by which the pull must grow between two series [-], above 0.

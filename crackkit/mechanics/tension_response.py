@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.bond_slip import end_slip, piece, slip_along
-from crackkit.mechanics.tension_member import middles
+from crackkit.mechanics.tie import middles
 from crackkit.mechanics.tridiagonal import tridiagonal_solution
 from crackkit.words import _
 
@@ -77,7 +77,7 @@ def tension_response(member, sequence, pull, greatest=None):
 
     Parameters
     ----------
-    member : TensionMember
+    member : Tie
         The member.
     sequence : CrackSequence
         Its cracks.
@@ -120,7 +120,7 @@ def force_strain(member, sequence, pulls):
 
     Parameters
     ----------
-    member : TensionMember
+    member : Tie
         The member.
     sequence : CrackSequence
         Its cracks.

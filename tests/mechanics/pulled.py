@@ -4,7 +4,7 @@ import numpy as np
 
 from crackkit.mechanics.bond import ribbed_bond
 from crackkit.mechanics.strength_along import tensile_strength_along
-from crackkit.mechanics.tension_member import TensionMember
+from crackkit.mechanics.tie import Tie
 
 MEAN = 2.9
 
@@ -21,4 +21,4 @@ def tie(seed=0, diameter=12.0, side=100.0, length=3000.0, stations=401, scatter=
         "bond": ribbed_bond(38.0, diameter / 2),
         "strength": tensile_strength_along(length, stations, MEAN, scatter, seed),
     }
-    return TensionMember(**{**given, **changes})
+    return Tie(**{**given, **changes})

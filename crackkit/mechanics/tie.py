@@ -18,7 +18,7 @@ STATIONS = 385
 
 
 @dataclass(frozen=True)
-class TensionMember:
+class Tie:
     """A straight member under pull, all bars taken together.
 
     Parameters
@@ -127,7 +127,7 @@ def middles(member, left, right):
 
     Parameters
     ----------
-    member : TensionMember
+    member : Tie
         The member.
     left : array_like of int
         Stations at which the pieces begin [-].

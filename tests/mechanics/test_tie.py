@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from crackkit.checks import compare, published
 from crackkit.mechanics.bond_slip import rising_root, slip_along, transfer_length
 from crackkit.mechanics.crack_sequence import crack_sequence, crack_series
-from crackkit.mechanics.tension_member import TensionMember, middles
 from crackkit.mechanics.tension_response import tension_response
+from crackkit.mechanics.tie import Tie, middles
 from tests.mechanics.pulled import MEAN, tie
 
 seeds = st.integers(0, 10**6)
@@ -40,7 +40,7 @@ def test_the_first_crack_forms_where_the_concrete_is_weakest_along_the_middle():
 
 def test_the_first_crack_of_a_tie_with_four_bars():
     # 200 x 200 mm, 4 bars 16, fct = 2.896: Ncr = fct (Ag + (alpha - 1) As), by hand 127.63 kN.
-    member = TensionMember(
+    member = Tie(
         2000.0, 200.0**2 - 804.25, 804.25, 201.06, 33000.0, tie().bond, 2.896, ends="gripped"
     )
     sequence = crack_sequence(member)
