@@ -8,7 +8,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crackkit.mechanics.bond_slip import rising_root, slip_along, transfer_length, unfolded
+from crackkit.mechanics.bond_slip import slip_along, transfer_length, unfolded
+from crackkit.mechanics.rising_root import rising_root
 from crackkit.mechanics.tie import Tie, middles
 
 

@@ -11,7 +11,6 @@ from crackkit.mechanics.bond_slip import (
     BondSlip,
     end_slip,
     piece,
-    rising_root,
     slip_along,
     slip_in_long_bar,
     transfer_length,
@@ -129,13 +128,3 @@ def test_bars_torn_out_of_the_concrete_have_no_answer():
 
 def test_linear_bond_reaches_without_end():
     assert transfer_length(LINEAR, 1e-3) == np.inf
-
-
-def test_roots_of_functions_with_and_without_one():
-    found = rising_root(
-        lambda x: np.array([1.0, 8.0, 1.0]) * x**3 - [0.5, 1.0, 2.0],
-        np.full(3, -1.0),
-        np.ones(3),
-        1e-13,
-    )
-    assert found == pytest.approx([0.5 ** (1 / 3), 0.5, 1.0])

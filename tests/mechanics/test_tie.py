@@ -8,8 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from crackkit.checks import compare, published
-from crackkit.mechanics.bond_slip import rising_root, slip_along, transfer_length
+from crackkit.mechanics.bond_slip import slip_along, transfer_length
 from crackkit.mechanics.crack_sequence import crack_sequence, crack_series
+from crackkit.mechanics.rising_root import rising_root
 from crackkit.mechanics.tension_response import tension_response
 from crackkit.mechanics.tie import Tie, middles
 from tests.mechanics.pulled import MEAN, tie

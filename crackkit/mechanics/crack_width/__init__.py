@@ -10,6 +10,7 @@ from crackkit.mechanics.crack_width.frosch import frosch
 from crackkit.mechanics.crack_width.gergely_lutz import gergely_lutz
 from crackkit.mechanics.crack_width.mixed_bars import equivalent_diameter
 from crackkit.mechanics.crack_width.model_code_2010 import model_code_2010
+from crackkit.mechanics.crack_width.model_code_2010_fibres import model_code_2010_fibres
 from crackkit.mechanics.crack_width.result import CrackWidth, Line, Step, with_numbers
 
 __all__ = [
@@ -28,5 +29,6 @@ __all__ = [
     "frosch",
     "gergely_lutz",
     "model_code_2010",
+    "model_code_2010_fibres",
     "with_numbers",
 ]

@@ -23,32 +23,50 @@ _INPUTS = (
     Line("b", "", "mm", ""),
     Line("h", "", "mm", ""),
 )
-_RESULTS = (
-    Line("rho", "A_s/(b*h_c)", "-", "7.6.4.4"),
-    Line("sigma_sr", "f_ct/rho*(1 + alpha_e*rho)", "MPa", "7.6.4.4"),
-    Line("tau", "", "-", "Table 7.6-2"),
-    Line("b_t", "", "-", "Table 7.6-2"),
-    Line("l_s", "c + phi/(4*tau*rho)", "mm", "7.6.4.4"),
-    Line("s_r", "2*l_s", "mm", "7.6.4.4"),
-    Line("eps_m", "max(sigma_s - b_t*sigma_sr, 0)/E_s", "-", "7.6.4.4"),
-    Line("w_s", "s_r*eps_m", "mm", "7.6.4.4"),
-)
-_LINES = {
-    "bending": (
-        Line("d", "", "mm", ""),
-        Line("x", "", "mm", ""),
-        *_INPUTS,
-        Line("h_c", "min(2.5*(c + phi/2), (h - x)/3, h/2)", "mm", "7.6.4.4"),
-        *_RESULTS,
-        Line("w", "w_s*(h - x)/(d - x)", "mm", "7.6.4.4"),
-    ),
-    "tension": (
-        *_INPUTS,
-        Line("h_c", "min(2.5*(c + phi/2), h/2)", "mm", "7.6.4.4"),
-        *_RESULTS,
-        Line("w", "w_s", "mm", "7.6.4.4"),
-    ),
+_HEIGHT = {
+    "bending": Line("h_c", "min(2.5*(c + phi/2), (h - x)/3, h/2)", "mm", "7.6.4.4"),
+    "tension": Line("h_c", "min(2.5*(c + phi/2), h/2)", "mm", "7.6.4.4"),
 }
+_AXES = {"bending": (Line("d", "", "mm", ""), Line("x", "", "mm", "")), "tension": ()}
+_FACE = {"bending": "w_s*(h - x)/(d - x)", "tension": "w_s"}
+
+
+def working_lines(action, first_crack, transfer):
+    """Give the working line by line; without and with fibres it differs in two places.
+
+    Parameters
+    ----------
+    action : {"bending", "tension"}
+        What stretches the zone.
+    first_crack : tuple of Line
+        Lines that end with sigma_sr, the steel stress as the first crack forms.
+    transfer : Line
+        The length l_s over which bond fills the concrete up to its strength.
+
+    Returns
+    -------
+    tuple of Line
+        The rule line by line, in the order of the numbers of `bonded_width`.
+    """
+    return (
+        *_AXES[action],
+        *_INPUTS,
+        _HEIGHT[action],
+        Line("rho", "A_s/(b*h_c)", "-", "7.6.4.4"),
+        *first_crack,
+        Line("tau", "", "-", "Table 7.6-2"),
+        Line("b_t", "", "-", "Table 7.6-2"),
+        transfer,
+        Line("s_r", "2*l_s", "mm", "7.6.4.4"),
+        Line("eps_m", "max(sigma_s - b_t*sigma_sr, 0)/E_s", "-", "7.6.4.4"),
+        Line("w_s", "s_r*eps_m", "mm", "7.6.4.4"),
+        Line("w", _FACE[action], "mm", "7.6.4.4"),
+    )
+
+
+_FIRST_CRACK = (Line("sigma_sr", "f_ct/rho*(1 + alpha_e*rho)", "MPa", "7.6.4.4"),)
+_TRANSFER = Line("l_s", "c + phi/(4*tau*rho)", "mm", "7.6.4.4")
+_LINES = {kind: working_lines(kind, _FIRST_CRACK, _TRANSFER) for kind in ("bending", "tension")}
 
 
 def model_code_2010(zone: CrackZone) -> CrackWidth:
@@ -71,18 +89,46 @@ def model_code_2010(zone: CrackZone) -> CrackWidth:
     -----
     MC2010 7.6.4.4 and Table 7.6-2.
     """
+    return bonded_width(zone, zone.tensile_strength, (), _RULE, _LINES[zone.action])
+
+
+def bonded_width(zone, lost, fibres, rule, lines):
+    """Give the width by the form that Model Code 2010 has without and with fibres.
+
+    Parameters
+    ----------
+    zone : CrackZone
+        The cracked zone.
+    lost : float or ndarray
+        Stress that the concrete sheds onto the bars where it cracks; all of its strength without
+        fibres [MPa].
+    fibres : tuple
+        Numbers of the lines about fibres, before sigma_sr [MPa].
+    rule : tuple of str
+        Rule, its name, source and clause.
+    lines : tuple of Line
+        The rule line by line.
+
+    Returns
+    -------
+    CrackWidth
+        Width at the face [mm], largest spacing [mm], strain difference [-].
+
+    Notes
+    -----
+    MC2010 7.6.4.4, Table 7.6-2 and 7.7.4.1.
+    """
     h_c = _effective_height(zone)
     rho = zone.steel_area / (zone.width * h_c)
-    sigma_sr = zone.tensile_strength / rho * (1.0 + zone.modular_ratio * rho)
+    sigma_sr = lost / rho * (1.0 + zone.modular_ratio * rho)
     tau, b_t = _stage(zone, sigma_sr)
-    l_s = zone.clear_cover + zone.diameter / (4.0 * tau * rho)
+    l_s = zone.clear_cover + lost / zone.tensile_strength * zone.diameter / (4.0 * tau * rho)
     eps_m = np.maximum(zone.steel_tension - b_t * sigma_sr, 0.0) / zone.steel_modulus
     s_r = 2.0 * l_s
     w_s = s_r * eps_m
     w = zone.beta * w_s
-    numbers = (*_inputs(zone), h_c, rho, sigma_sr, tau, b_t, l_s, s_r, eps_m, w_s, w)
-    lines = _LINES[zone.action]
-    return CrackWidth(*_RULE, w, s_r, eps_m, lines, numbers)
+    numbers = (*_inputs(zone), h_c, rho, *fibres, sigma_sr, tau, b_t, l_s, s_r, eps_m, w_s, w)
+    return CrackWidth(*rule, w, s_r, eps_m, lines, numbers)
 
 
 def _effective_height(zone):
