@@ -121,10 +121,23 @@ def _widths(stretched: Stretch, held: Crossing, at: np.ndarray) -> list[tuple[Wi
     held = spread_out(stretched, held, at)
     stress = steel_stress(stretched, held, at)
     widths = all_widths(crack_zone(stretched.member, held, stress))
-    return list(zip(_bands(widths, stretched.member.code, len(at)), stress.tolist(), strict=True))
+    return list(
+        zip(width_bands(widths, stretched.member.code, len(at)), stress.tolist(), strict=True)
+    )
 
 
-def _bands(widths, code: str, count: int) -> list[WidthBand]:
+def width_bands(widths, code: str, count: int) -> list[WidthBand]:
+    """Give the band of several rules for each of many cracks.
+
+    Parameters
+    ----------
+    widths : tuple of CrackWidth
+        Answers of the rules, each one number or one for every crack [mm].
+    code : str
+        Family whose rule governs.
+    count : int
+        How many cracks.
+    """
     low, middle, high = (np.broadcast_to(v, count).tolist() for v in band(widths))
     names = [w.rule for w in widths]
     table = np.empty((count, len(widths)))

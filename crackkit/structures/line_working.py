@@ -2,16 +2,14 @@
 
 from collections.abc import Iterator
 
-from crackkit.mechanics.crack_width import all_widths, with_numbers
-from crackkit.structures.cracking import GOVERNING
+from crackkit.mechanics.crack_width import all_widths
 from crackkit.structures.crossing import crack_zone, crossing
 from crackkit.structures.member import CREEP, STEEL_MODULUS, Member
 from crackkit.structures.outcome import WorkingStep, WorstSection
 from crackkit.structures.stretching import Stretch
+from crackkit.structures.width_working import width_steps
 from crackkit.words import _
 
-# unit as the rules print it -> key of the units table
-_QUANTITY = {"MPa": "strength", "mm": "size", "mm2": "area", "-": "plain", "": "plain"}
 STRENGTH_CLAUSES = {"ACI": "ACI 318-19 19.2.3.1", "EN": "EN 1992-1-1 (3.23)"}
 MODULUS_CLAUSES = {"ACI": "ACI 318-19 19.2.2.1", "EN": "EN 1992-1-1 Table 3.1"}
 
@@ -141,15 +139,4 @@ def _steel(stretched: Stretch, worst: WorstSection, held) -> Iterator[WorkingSte
 
 def _widths(stretched: Stretch, worst: WorstSection, held) -> Iterator[WorkingStep]:
     member = stretched.member
-    for answer in all_widths(crack_zone(member, held, worst.steel_stress)):
-        mark = _("decides") if answer.rule == GOVERNING[member.code] else ""
-        topic = _("Crack width: {rule}").format(rule=answer.name) + (f" ({mark})" if mark else "")
-        values = answer.values
-        for step in answer.steps:
-            formula = step.formula or ""
-            numbers = with_numbers(formula, values) if formula else ""
-            clause = f"{answer.clause} {step.clause}".strip() if formula else step.clause
-            quantity = "width" if step.symbol in ("w", "w_k") else _QUANTITY.get(step.unit, "plain")
-            yield WorkingStep(
-                step.symbol, formula, numbers, float(step.value), quantity, clause, topic
-            )
+    return width_steps(all_widths(crack_zone(member, held, worst.steel_stress)), member.code)

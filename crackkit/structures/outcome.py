@@ -44,13 +44,29 @@ class Movement:
 
 
 @dataclass(frozen=True)
+class Lengthening:
+    """How much longer a pulled member gets.
+
+    Attributes
+    ----------
+    largest : float
+        By how much its bars get longer between the ends [mm]; negative where it shrinks.
+    falls_at : float or None
+        Where it parts [mm] when nothing holds it.
+    """
+
+    largest: float
+    falls_at: float | None = None
+
+
+@dataclass(frozen=True)
 class TensionZone:
     """A stretch of one face where the concrete is pulled.
 
     Attributes
     ----------
     face : str
-        ``"top"`` or ``"bottom"``.
+        ``"top"`` or ``"bottom"``; ``"both"`` where the whole cross-section is pulled.
     start, end : float
         Where it is stretched at all [mm].
     peak, at : float
@@ -99,7 +115,7 @@ class Crack:
     Attributes
     ----------
     face : str
-        The face where it opens.
+        The face where it opens; ``"both"`` where it goes right through.
     at : float
         Where it opens [mm].
     path : ndarray
@@ -249,6 +265,26 @@ class Verdict:
 
 
 @dataclass(frozen=True)
+class Told:
+    """A number that sums up an Outcome: on a tile, in the sandbox, before and after a change.
+
+    Attributes
+    ----------
+    key, label : str
+        Name in the code, and for people.
+    value : float or str
+        In N, mm, MPa; or a word where there is no number.
+    quantity : str
+        Kind of quantity, a key of the units table.
+    """
+
+    key: str
+    label: str
+    value: float | str
+    quantity: str = "ratio"
+
+
+@dataclass(frozen=True)
 class Caution:
     """Something a user must be told about this very case; `grave` ones come first."""
 
@@ -290,27 +326,32 @@ class WorkingStep:
 class Outcome:
     """What mechanics says of a structure; see the module's first lines.
 
-    ``x``, ``moment``, ``shear`` and ``depth`` are stations [mm], sagging moment [N mm], shear [N]
-    and depth of the member [mm]; ``range`` (a MomentRange)
-    is there where loads come and go.
+    Some answers belong to one kind of structure. Of a bent member: ``stresses``, ``worst``, and
+    at the stations ``x`` [mm] the sagging ``moment`` [N mm], ``shear`` [N] and ``depth`` of the
+    member [mm]; ``range`` (a MomentRange) where loads come and go. Of a pulled member: ``pulled``
+    (a Pulled). Of a strip whose bars are to be chosen: ``control`` (a Control). The last two say
+    in ``numbers`` what sums them up.
     """
 
     structure: object
-    movement: Movement
+    movement: Movement | Lengthening | None
     tension: tuple[TensionZone, ...]
     cracks: tuple[Crack, ...]
     steel: tuple[SteelLine, ...]
     verdict: Verdict
     cautions: tuple[Caution, ...]
-    stresses: StressMap
-    worst: WorstSection
-    x: np.ndarray
-    moment: np.ndarray
-    shear: np.ndarray
     steel_mass: float
     work: Callable[[], tuple[WorkingStep, ...]]
-    depth: np.ndarray
+    x: np.ndarray
+    stresses: StressMap | None = None
+    worst: WorstSection | None = None
+    moment: np.ndarray | None = None
+    shear: np.ndarray | None = None
+    depth: np.ndarray | None = None
     range: object = None
+    pulled: object = None
+    control: object = None
+    numbers: tuple[Told, ...] = ()
 
     @cached_property
     def working(self) -> tuple[WorkingStep, ...]:
