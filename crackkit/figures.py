@@ -7,7 +7,7 @@ a test fails when one no longer shows what the mechanics says.
 import argparse
 from pathlib import Path
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import standalone
@@ -37,7 +37,7 @@ def pictures() -> dict[str, Picture]:
 
 
 def _drawn(structure, system: str) -> Picture:
-    return beam_picture(structure.solve(), View(system, live=False))
+    return picture_of.picture(structure.solve(), View(system, live=False))
 
 
 def painted() -> dict[str, str]:

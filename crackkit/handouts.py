@@ -8,9 +8,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from crackkit.drawing import sheet
-from crackkit.drawing.beam_picture import beam_picture
-from crackkit.drawing.blank_beam import blank_beam
+from crackkit.drawing import picture_of, sheet
 from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import alt_text
@@ -46,8 +44,8 @@ class Worksheet:
     name: str
     title: str
     structure: Callable
-    blank: Callable = blank_beam
-    answer: Callable = beam_picture
+    blank: Callable = picture_of.sheet
+    answer: Callable = picture_of.picture
 
 
 WORKSHEETS = (

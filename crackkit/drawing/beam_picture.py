@@ -2,6 +2,8 @@
 
 from dataclasses import replace
 
+from crackkit.drawing.blank_beam import blank_beam as sheet
+from crackkit.drawing.blank_member import blank_member as before
 from crackkit.drawing.frames import PLAIN, View, layout_of
 from crackkit.drawing.gap_words import gaps_sentence
 from crackkit.drawing.movement_band import movement_band
@@ -17,8 +19,10 @@ from crackkit.units import shown
 from crackkit.units.places import place_told
 from crackkit.words import _
 
+__all__ = ["before", "description", "picture", "sheet"]
 
-def beam_picture(outcome, view: View = PLAIN) -> Picture:
+
+def picture(outcome, view: View = PLAIN) -> Picture:
     """Compose the picture of a beam.
 
     Parameters

@@ -54,12 +54,15 @@ class Question:
         Exactly one is right; in random order.
     structure : object or None
         The member it is about, to be drawn without results.
+    after : object or None
+        The structure whose picture answers once a choice is made; None where words are enough.
     """
 
     key: str
     text: str
     choices: tuple[Choice, ...]
     structure: object = None
+    after: object = None
 
     @property
     def right(self) -> Choice:

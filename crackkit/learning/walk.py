@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crackkit.structures.outcome import Outcome
+from crackkit.structures.outcome import Outcome, Told
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -35,17 +35,36 @@ class WalkStep:
 def change_told(before: Outcome, after: Outcome, system: str) -> str:
     """Say in numbers what a step changed: widest crack, pull, strength to spare, movement.
 
-    Of a floor also the moments over its inner supports, the places without bars, and the steel.
+    Of a floor also the moments over its inner supports, the places without bars, and the steel;
+    of a structure that is not bent, the numbers that sum it up.
     """
-    rows = [
+    rows = _of_numbers(before, after, system) if after.numbers else _of_bent(before, after, system)
+    told = [f"{name}: {a} → {b}" for name, a, b in rows if a != b]
+    return "; ".join(told) if told else _("No number changed.")
+
+
+def _of_numbers(before: Outcome, after: Outcome, system: str) -> list[tuple[str, str, str]]:
+    return [
+        (b.label, told_text(a, system), told_text(b, system))
+        for a, b in zip(before.numbers, after.numbers, strict=True)
+    ]
+
+
+def told_text(number: Told, system: str) -> str:
+    """Write one of the numbers that sum up an Outcome."""
+    if isinstance(number.value, str):
+        return number.value
+    return shown(number.value, number.quantity, system)
+
+
+def _of_bent(before: Outcome, after: Outcome, system: str) -> list[tuple[str, str, str]]:
+    return [
         (_("widest crack"), _width(before, system), _width(after, system)),
         (_("pull in the bars"), _pull(before, system), _pull(after, system)),
         (_("gives way at"), _strength(before), _strength(after)),
         (_("moves at most"), _movement(before, system), _movement(after, system)),
         *_of_floor(before, after, system),
     ]
-    told = [f"{name}: {a} → {b}" for name, a, b in rows if a != b]
-    return "; ".join(told) if told else _("No number changed.")
 
 
 def _width(outcome: Outcome, system: str) -> str:

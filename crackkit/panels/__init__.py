@@ -6,6 +6,7 @@ The names that lessons use are handed on lazily, so that a lesson loads only wha
 import importlib
 
 _homes = {
+    "Call": "crackkit.panels.call",
     "Finish": "crackkit.panels.finish",
     "LayoutCall": "crackkit.panels.layout_call",
     "Panel": "crackkit.panels.panel",

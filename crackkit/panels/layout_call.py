@@ -1,6 +1,6 @@
 """Your call: which drawing of the bars guards every place? Then the drawing, with what it shows."""
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.learning.layouts import Layout, mark_layout
@@ -52,7 +52,7 @@ class LayoutCall(Predict):
         super()._show_picture()
         if self.view.called:
             page = View(self.system, live=False, width=self.view.room or 840)
-            picture = beam_picture(self._answer(), page)
+            picture = picture_of.picture(self._answer(), page)
             self.view.svg = svg(picture, self.view.shown_theme)
             self.view.alt = picture.description
 

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from functools import wraps
 
-from crackkit.drawing.beam_picture import beam_picture, description
+from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import handles, without_handles
 from crackkit.drawing.svg import svg
@@ -73,7 +73,7 @@ class Panel:
         self,
         structure,
         locked: tuple[str, ...] = (),
-        draw: Callable = beam_picture,
+        draw: Callable = picture_of.picture,
         choices: Preferences | None = None,
         walk: tuple[WalkStep, ...] = (),
     ):
@@ -258,7 +258,7 @@ class Panel:
         if self.locked:
             picture = without_handles(picture, self._fast_handles(picture))
         self.view.svg = svg(picture, self._paint_theme())
-        self.view.alt = description(self.outcome, view)
+        self.view.alt = picture_of.description(self.outcome, view)
         self.view.shown_theme = self._paint_theme()
 
     def _fast_handles(self, picture) -> set[str]:

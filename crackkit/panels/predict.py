@@ -122,7 +122,7 @@ class Predict(Exercise):
         self.view.good = bool(marking and marking.right)
         self.view.remarks = self._said(marking.remarks) if marking else []
         self.view.kinds = cell_kinds(marking, self.structure.length, self.cells) if marking else {}
-        self.view.tally = _tally(self.store.attempts(self.lesson, self.item))
+        self.view.tally = calls_told(self.store.attempts(self.lesson, self.item))
 
     def _show_picture(self) -> None:
         page = View(self.system, live=False, width=self.view.room or 840)
@@ -187,7 +187,8 @@ def _cell_names(structure, cells: int, system: str) -> list[str]:
     ]
 
 
-def _tally(attempts) -> str:
+def calls_told(attempts) -> str:
+    """Say how many calls were made, and the best of them."""
     if not attempts:
         return ""
     best = round(100 * max(attempt.score or 0.0 for attempt in attempts))

@@ -1,6 +1,6 @@
 """A balcony or a canopy, typed in one line."""
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.sandbox.cantilever_inputs import FORM
 from crackkit.sandbox.root_told import anchorage
 from crackkit.sandbox.typed import Typed

@@ -1,6 +1,6 @@
 """A floor or beam over several spans, typed in one line."""
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.sandbox.floor_inputs import FORM
 from crackkit.sandbox.floor_told import arrangements, shifts, uncovered
 from crackkit.sandbox.typed import Typed

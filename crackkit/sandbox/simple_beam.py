@@ -1,6 +1,6 @@
 """A beam on two supports, typed in one line."""
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.sandbox.beam_inputs import FORM
 from crackkit.sandbox.typed import Typed
 

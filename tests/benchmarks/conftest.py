@@ -53,7 +53,7 @@ import ipywidgets
 from IPython import get_ipython
 from IPython.display import display
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.drawing.print_painter import figure
 from crackkit.learning.simple_beam import canteen_beam
 from crackkit.structures.fields import with_value

@@ -6,7 +6,7 @@ a floor over six spans.
 
 import pytest
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.structures.cantilever import Cantilever

@@ -6,7 +6,7 @@ from functools import cache
 
 import pytest
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.drawing.blank_beam import blank_beam
 from crackkit.drawing.blank_member import blank_member
 from crackkit.drawing.frames import View

@@ -6,7 +6,7 @@ import random
 import pytest
 
 from crackkit.drawing import labels
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.drawing.frames import View
 from crackkit.drawing.labels import covered_grips, faults, spread, width_of
 from crackkit.drawing.lettering import DESCENT

@@ -6,7 +6,7 @@ from html.parser import HTMLParser
 
 import pytest
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.drawing.frames import View
 from crackkit.drawing.on_page import ROOM, on_page
 from crackkit.drawing.palette import THEMES

@@ -11,7 +11,7 @@ import pytest
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 
 from crackkit.drawing import fonts, print_painter, shapes, svg
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.drawing.frames import View
 from crackkit.drawing.labels import box
 from crackkit.drawing.lettering import text_width

@@ -4,7 +4,7 @@ from xml.etree import ElementTree
 
 import pytest
 
-from crackkit.drawing.beam_picture import beam_picture
+from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Group, Hint, Picture, Text
 from crackkit.drawing.standalone import image, standalone
