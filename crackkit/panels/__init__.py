@@ -9,6 +9,7 @@ _homes = {
     "Call": "crackkit.panels.call",
     "Finish": "crackkit.panels.finish",
     "LayoutCall": "crackkit.panels.layout_call",
+    "MeasuredTable": "crackkit.panels.measured_table",
     "Panel": "crackkit.panels.panel",
     "Predict": "crackkit.panels.predict",
     "PublishedTable": "crackkit.panels.published_table",
