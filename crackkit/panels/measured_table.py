@@ -7,7 +7,7 @@ from statistics import mean, stdev
 from crackkit.checks import Check, published, result, sources
 from crackkit.mechanics.crack_width import CrackWidth
 from crackkit.panels.preferences import Preferences, preferences
-from crackkit.units import shown, unit
+from crackkit.units import shown
 from crackkit.units.display import digits
 from crackkit.words import _
 
@@ -85,11 +85,8 @@ class MeasuredTable:
         return "\n".join((self._caption(), *lines, _remark()))
 
     def _caption(self) -> str:
-        told = _("Largest crack widths in {unit} after about 400 days under load: {source}.")
-        return told.format(
-            unit=unit("width", self.preferences.system),
-            source=_("{short}, from memory").format(short=self.source.short),
-        )
+        told = _("Largest crack widths after about 400 days under load: {source}, from memory.")
+        return told.format(source=self.source.short)
 
     def _html(self) -> str:
         body = "".join(self._member(row) for row in self.rows)
