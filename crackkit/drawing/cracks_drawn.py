@@ -24,8 +24,8 @@ def crack_shapes(cracks, body) -> list:
     half = 0.5 * _openings(cracks, paths)[:, None] * (1.0 - share) ** 0.7 + 0.2 * (share < 1.0)
     # raggedness follows the number of the crack, so that it does not flicker while dragging
     stray = np.sqrt(share * (1.0 - share))
-    centre = paths[..., 0] + 2.0 * RAGGED * stray * _noise(count, points, 1)
-    edge = 0.8 * stray * _noise(count, points, 2)
+    centre = paths[..., 0] + 2.0 * RAGGED * stray * noise(count, points, 1)
+    edge = 0.8 * stray * noise(count, points, 2)
     outlines = np.empty((count, 2 * points, 2))
     outlines[:, :points, 0], outlines[:, points:, 0] = (
         centre - half + edge,
@@ -36,7 +36,7 @@ def crack_shapes(cracks, body) -> list:
 
 
 @cache
-def _noise(count: int, points: int, seed: int) -> np.ndarray:
+def noise(count: int, points: int, seed: int) -> np.ndarray:
     """Numbers from -0.5 to 0.5 that look random and are always the same."""
     rows, columns = np.arange(1, count + 1)[:, None], np.arange(points)
     wild = np.sin(12.9898 * rows + 78.233 * columns + 37.7 * seed) * 43758.5453

@@ -41,7 +41,8 @@ class Layout:
     gaps: Frame | None = None
 
 
-def _tiles(left, top, width, columns, count) -> tuple[Frame, ...]:
+def tile_frames(left, top, width, columns, count) -> tuple[Frame, ...]:
+    """Frames of `count` tiles in so many columns, from the upper left corner."""
     step = width / columns
     return tuple(
         Frame(left + step * (k % columns), top + 60 * (k // columns), step - 10, 52)
@@ -66,7 +67,7 @@ def wide(width: float) -> Layout:
         verdict=Frame(right, 12, RIGHT, 104),
         section=Frame(right, 128, RIGHT, 268),
         scale=Frame(right, 410, RIGHT, 172),
-        tiles=_tiles(14, 592, width - 18, 6, 6),
+        tiles=tile_frames(14, 592, width - 18, 6, 6),
     )
 
 
@@ -83,7 +84,7 @@ def narrow(width: float) -> Layout:
         steel=Frame(14, 502, full, 172),
         section=Frame(14, 684, half + 4, 196),
         scale=Frame(14 + half + 12, 684, half, 196),
-        tiles=_tiles(14, 890, full + 10, 3, 6),
+        tiles=tile_frames(14, 890, full + 10, 3, 6),
     )
 
 
@@ -101,7 +102,7 @@ def wide_ranged(width: float) -> Layout:
         section=Frame(right, 158, RIGHT, 278),
         gaps=Frame(right, 450, RIGHT, 166),
         scale=Frame(right, 626, RIGHT, 172),
-        tiles=_tiles(14, 808, width - 18, 6, 6),
+        tiles=tile_frames(14, 808, width - 18, 6, 6),
     )
 
 
@@ -120,7 +121,7 @@ def narrow_ranged(width: float) -> Layout:
         steel=Frame(14, 842, full, 172),
         section=Frame(14, 1024, half + 4, 196),
         scale=Frame(14 + half + 12, 1024, half, 196),
-        tiles=_tiles(14, 1230, full + 10, 3, 6),
+        tiles=tile_frames(14, 1230, full + 10, 3, 6),
     )
 
 

@@ -37,8 +37,9 @@ def verdict_card(outcome, frame: Frame, view: View) -> list:
 
 def verdict_word(outcome) -> str:
     """Give the verdict in a word or three."""
+    bent = outcome.worst is not None
     strength = outcome.structure.yield_strength
-    if outcome.verdict.key == YIELDS and not strained(deciding_cracks(outcome), strength):
+    if bent and outcome.verdict.key == YIELDS and not strained(deciding_cracks(outcome), strength):
         return _("crushed")
     return VERDICTS[outcome.verdict.key][0]
 
@@ -58,9 +59,14 @@ def _symbol(x: float, y: float, colour: str) -> list:
 
 
 def tiles(outcome, frames, view: View) -> list:
-    """Draw the tiles of numbers."""
+    """Draw the tiles of numbers of a bent member."""
+    return tile_cards(tile_texts(outcome, view), frames)
+
+
+def tile_cards(texts, frames) -> list:
+    """Draw tiles, each of words and a number: pairs of texts."""
     shapes = []
-    for frame, (words, value) in zip(frames, tile_texts(outcome, view), strict=True):
+    for frame, (words, value) in zip(frames, texts, strict=True):
         shapes.append(rectangle(frame.left, frame.top, frame.width, frame.height, "card"))
         shapes.append(Text(frame.left + 10, frame.top + 18, words, "tile_word"))
         fits = width_of(value, "tile_number") <= frame.width - 16

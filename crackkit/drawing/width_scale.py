@@ -23,7 +23,8 @@ def width_scale(outcome, frame: Frame, view: View) -> list:
     held = widest is not None and widest.width is not None
     scale = Scale(outcome.verdict.limit.width, widest.width.high if held else 0.0, frame)
     limit = outcome.verdict.limit
-    shapes = [*title, *_source(limit, frame), *_axis(scale, view), *_limit(scale, limit, view)]
+    shapes = [*title, *source_words(limit, frame), *scale_axis(scale, view)]
+    shapes += limit_mark(scale, limit, view)
     if held:
         return [*shapes, *_band(scale, widest.width, view)]
     words = (
@@ -32,7 +33,8 @@ def width_scale(outcome, frame: Frame, view: View) -> list:
     return [*shapes, Text(scale.left, scale.frame.bottom - 2, words, "note")]
 
 
-def _source(limit, frame: Frame) -> list:
+def source_words(limit, frame: Frame) -> list:
+    """Say where the limit stands, and for which use."""
     source = SOURCES.get(limit.source, limit.source)
     words = f"{limit.label}: {source}, {limit.clause}"
     return paragraph(frame.left + 14, frame.top + 38, words, "note", frame.width - 16, 2)
@@ -55,7 +57,8 @@ class Scale:
         return self.left + share * (self.right - self.left)
 
 
-def _axis(scale: Scale, view: View) -> list:
+def scale_axis(scale: Scale, view: View) -> list:
+    """Draw the bar of the scale and its numbers."""
     top = number(scale.top_value, "width", view.system)
     values = ticks(0.0, top, 4)
     places = [float(scale(inner(float(v), "width", view.system))) for v in values]
@@ -67,7 +70,8 @@ def _axis(scale: Scale, view: View) -> list:
     ]
 
 
-def _limit(scale: Scale, limit, view: View) -> list:
+def limit_mark(scale: Scale, limit, view: View) -> list:
+    """Draw the limit across the scale, with its width above."""
     x = float(scale(limit.width))
     words = _("limit {width}").format(width=shown(limit.width, "width", view.system))
     half = width_of(words, "label_bold") / 2

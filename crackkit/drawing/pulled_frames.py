@@ -1,0 +1,90 @@
+"""Where the parts of the picture of a pulled member lie."""
+
+from dataclasses import dataclass
+
+from crackkit.drawing.frames import (
+    LEAST_WIDE,
+    LIMITS,
+    NAMED,
+    RIGHT,
+    Along,
+    Frame,
+    View,
+    tile_frames,
+)
+
+MARGIN = 46.0  # beside the member at both ends: numbers of the axes, arrows of the pull
+BESIDE = 248.0  # height of the band of ten members
+
+
+@dataclass(frozen=True)
+class PulledLayout:
+    """The frames of one picture; `beside` is there where ten members lie side by side."""
+
+    width: float
+    height: float
+    movement: Frame
+    stretch: Frame
+    steel: Frame
+    scale: Frame
+    diagram: Frame
+    section: Frame
+    verdict: Frame
+    tiles: tuple[Frame, ...]
+    beside: Frame | None = None
+
+
+def pulled_layout(view: View, beside: bool = False) -> PulledLayout:
+    """Lay out a picture for a view; words keep their size at every width.
+
+    Parameters
+    ----------
+    view : View
+    beside : bool
+        Whether ten members lie side by side, which takes one band more.
+    """
+    width = NAMED[view.layout] if view.width is None else view.width
+    width = float(min(max(width, LIMITS[0]), LIMITS[1]))
+    return (_wide if width >= LEAST_WIDE else _narrow)(width, BESIDE if beside else 0.0)
+
+
+def _wide(width: float, more: float) -> PulledLayout:
+    """The bands on the left; verdict, section, scale and diagram on the right."""
+    left, right = width - RIGHT - 54, width - RIGHT - 14
+    return PulledLayout(
+        width=width,
+        height=728 + more,
+        movement=Frame(14, 8, left, 148),
+        stretch=Frame(14, 166, left, 288),
+        steel=Frame(14, 464, left, 192),
+        verdict=Frame(right, 12, RIGHT, 104),
+        section=Frame(right, 126, RIGHT, 120),
+        scale=Frame(right, 256, RIGHT, 178),
+        diagram=Frame(right, 444, RIGHT, 212),
+        tiles=tile_frames(14, 668 + more, width - 18, 6, 6),
+        beside=Frame(14, 662, width - 28, more - 8) if more else None,
+    )
+
+
+def _narrow(width: float, more: float) -> PulledLayout:
+    """Everything below each other, section and scale side by side."""
+    full = width - 28
+    half = (full - 16) / 2
+    return PulledLayout(
+        width=width,
+        height=1278 + more,
+        verdict=Frame(14, 10, full, 84),
+        movement=Frame(14, 104, full, 148),
+        stretch=Frame(14, 258, full, 288),
+        steel=Frame(14, 554, full, 192),
+        section=Frame(14, 758, half - 40, 178),
+        scale=Frame(14 + half - 24, 758, half + 40, 178),
+        diagram=Frame(14, 946, full, 200),
+        beside=Frame(14, 1154, full, more - 8) if more else None,
+        tiles=tile_frames(14, 1158 + more, full + 10, 3, 6),
+    )
+
+
+def along_pulled(frame: Frame, length: float) -> Along:
+    """Lay a pulled member along a frame: the same in all bands."""
+    return Along(frame.left + MARGIN, frame.right - MARGIN, length)

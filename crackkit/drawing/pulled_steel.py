@@ -1,0 +1,110 @@
+"""Band 3 of a pulled member, what holds the cracks? Who carries the pull: bars or concrete."""
+
+import numpy as np
+
+from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.labels import width_of
+from crackkit.drawing.pulled_chart import AlongChart
+from crackkit.drawing.pulled_frames import along_pulled
+from crackkit.drawing.shapes import Polyline, Text, line, rectangle
+from crackkit.drawing.words_on import Label, heading, label_row, paragraph
+from crackkit.structures.pulled import PARTED
+from crackkit.units import shown
+from crackkit.words import _
+
+HEADROOM = 1.15  # over the yield strength
+SEEN = 0.02  # share of the yield strength that can be seen
+
+
+def pulled_steel(outcome, frame: Frame, view: View) -> list:
+    """Draw the band."""
+    chart = _chart(outcome, frame)
+    shapes = [
+        *heading(frame, 3, _("What holds the cracks?")),
+        *chart.grid("stress", view, 4),
+        *chart.foot(view),
+    ]
+    nothing = _nothing_holds(outcome)
+    if nothing:
+        x, room = chart.along.left + 14, chart.along.right - chart.along.left - 28
+        return [*shapes, *paragraph(x, chart.top + 30, nothing, "bad_word", room)]
+    return [*shapes, *_shares(outcome, chart), *_words(outcome, chart, view), *_key(frame)]
+
+
+def _nothing_holds(outcome) -> str:
+    if not outcome.steel:
+        return _("No bars: nothing takes over when the concrete cracks.")
+    if outcome.pulled.ended == PARTED:
+        return _("The bars could not take over what the concrete let go.")
+    return ""
+
+
+def _chart(outcome, frame: Frame) -> AlongChart:
+    strength = outcome.structure.yield_strength
+    least = min((float(item.stress.min()) for item in outcome.steel), default=0.0)
+    held = not _nothing_holds(outcome)
+    low = 1.1 * least if held and least < -SEEN * strength else 0.0
+    along = along_pulled(frame, outcome.structure.length)
+    return AlongChart(along, frame.top + 54.0, frame.bottom - 26.0, low, HEADROOM * strength)
+
+
+def _shares(outcome, chart: AlongChart) -> list:
+    """Steel stress; between it and what the bars would have alone lies what the concrete takes."""
+    steel = outcome.steel[0]
+    alone = outcome.pulled.pull / outcome.pulled.sample.bars_area
+    points = chart.lines(steel.x, [steel.stress])[0]
+    level = np.array([(points[0, 0], chart(alone)), (points[-1, 0], chart(alone))])
+    strength = float(chart(outcome.structure.yield_strength))
+    left, right = chart.along.left, chart.along.right
+    return [
+        chart.between(np.minimum(points, (np.inf, level[0, 1])), points, "squeezed_area"),
+        chart.between(level, np.maximum(points, (-np.inf, level[0, 1])), "card"),
+        chart.over_zero(points, "stretched_area"),
+        Polyline(level, "neutral"),
+        Polyline(points, "stretched_line"),
+        line(left, strength, right, strength, "capacity"),
+    ]
+
+
+def _words(outcome, chart: AlongChart, view: View) -> list:
+    """The greatest stress and where, and the strength of the bars, in a row above the chart."""
+    steel, now = outcome.steel[0], outcome.pulled.now
+    strength = outcome.structure.yield_strength
+    words = _("yields at {stress}").format(stress=shown(strength, "stress", view.system))
+    end = chart.along.right - width_of(words, "note") / 2
+    labels = [Label(end, words, "note")]
+    peak = float(steel.stress.max())
+    if peak > SEEN * strength:
+        at, told = _peak(outcome, now, peak, view)
+        labels.insert(0, Label(float(chart.along(at)), told, "label_bold", float(chart(peak)) - 2))
+    return label_row(labels, chart.top - 8.0, chart.along.left, chart.along.right)
+
+
+def _peak(outcome, now, peak: float, view: View) -> tuple[float, str]:
+    stress = shown(peak, "stress", view.system)
+    length = outcome.structure.length
+    if outcome.cracks:
+        nearest = now.cracks[np.argmin(np.abs(now.cracks - 0.4 * length))]
+        return float(nearest), _("{stress} in the cracks").format(stress=stress)
+    if outcome.structure.ends == "bars":
+        return 0.0, _("{stress} at the ends").format(stress=stress)
+    return 0.3 * length, _("{stress} everywhere").format(stress=stress)
+
+
+def _key(frame: Frame) -> list:
+    """Names of what is drawn, at the right end of the heading."""
+    right, y = frame.right - 8.0, frame.top + 17.0
+    shapes = []
+    for words, role in (
+        (_("all on the bars"), "neutral"),
+        (_("concrete"), "card"),
+        (_("bars"), "stretched_line"),
+    ):
+        shapes.append(Text(right, y, words, "note", "end"))
+        right -= width_of(words, "note") + 6
+        if role == "card":
+            shapes.append(rectangle(right - 16, y - 10, 16, 11, role))
+        else:
+            shapes.append(line(right - 20, y - 4, right, y - 4, role))
+        right -= 34
+    return shapes

@@ -1,0 +1,103 @@
+"""Band 4 of a pulled member, is it tight enough? Each crack, the rules and the limit on one scale."""
+
+from dataclasses import replace
+
+import numpy as np
+
+from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.labels import GAP, spread, width_of
+from crackkit.drawing.shapes import Circle, Lines, Polygon, Text, rectangle
+from crackkit.drawing.width_scale import Scale, limit_mark, scale_axis, source_words
+from crackkit.drawing.words_on import heading, paragraph
+from crackkit.structures.pulled import PARTED
+from crackkit.units import shown
+from crackkit.words import _
+
+NAMES = {"en_2004": _("EN"), "model_code_2010": _("Model Code"), "gergely_lutz": _("ACI")}
+
+
+def pulled_widths(outcome, frame: Frame, view: View) -> list:
+    """Draw the band."""
+    state, limit = outcome.pulled, outcome.verdict.limit
+    widths = np.zeros(0) if state.ended == PARTED else state.now.widths
+    rules = state.rules
+    high = max(widths.max(initial=0.0), rules.high if rules else 0.0)
+    upper = replace(frame, height=frame.height - 15.0)  # a second line of words below
+    scale = Scale(limit.width, float(high), upper)
+    return [
+        *heading(frame, 4, _("Is it tight enough?")),
+        *source_words(limit, frame),
+        *scale_axis(scale, view),
+        *(_band(scale, rules) if rules else []),
+        *_cracks(scale, widths),
+        *limit_mark(scale, limit, view),
+        *(_names(scale, rules, view) if rules else []),
+        *paragraph(scale.left, frame.bottom - 16, _told(outcome, view), "note", frame.width - 16),
+    ]
+
+
+def _band(scale: Scale, rules) -> list:
+    low, high = scale(rules.low), scale(rules.high)
+    y = scale.line - 5.0
+    shapes = [rectangle(low, scale.line - 10, max(high - low, 2.0), 10, "band")]
+    for name, width in rules.by_rule:
+        chosen = name == rules.rule
+        role = "rule_dot_chosen" if chosen else "rule_dot"
+        shapes.append(Circle(scale(width), y, 4.6 if chosen else 3.2, role))
+    return shapes
+
+
+def _cracks(scale: Scale, widths: np.ndarray) -> list:
+    """A tick for each crack there is, in the lower half of the scale."""
+    if not widths.size:
+        return []
+    ticks = np.empty((widths.size, 2, 2))
+    ticks[:, :, 0] = np.array([scale(w) for w in widths.tolist()])[:, None]
+    ticks[:, 0, 1], ticks[:, 1, 1] = scale.line + 1.5, scale.line + 9.5
+    return [Lines(ticks, "crack")]
+
+
+def _names(scale: Scale, rules, view: View) -> list:
+    """Name the rules that people know, the chosen one with its width, over the band."""
+    rows = []
+    for name, width in rules.by_rule:
+        if name == rules.rule:
+            told = f"{NAMES[name]} {shown(width, 'width', view.system)}"
+            rows.append((scale(width), told, "label_bold"))
+        elif name in NAMES:
+            rows.append((scale(width), NAMES[name], "note"))
+    widths = [width_of(words, role) for _x, words, role in rows]
+    low, high = scale.left, scale.frame.right - 4.0
+    placed = spread([x for x, _words, _role in rows], widths, low, high, GAP)
+    y, shapes = scale.line - 22.0, []
+    for (x, words, role), centre, wide in zip(rows, placed, widths, strict=True):
+        foot = min(max(x, centre - wide / 2), centre + wide / 2)
+        mark = np.array([(x, scale.line - 9), (foot - 3, y + 4), (foot + 3, y + 4)])
+        # the line of the limit must not run through the words
+        shapes += [
+            rectangle(centre - wide / 2 - 2, y - 11, wide + 4, 14, "paper"),
+            Polygon(mark, "badge"),
+            Text(centre, y, words, role, "middle"),
+        ]
+    return shapes
+
+
+def _told(outcome, view: View) -> str:
+    state = outcome.pulled
+    if state.ended == PARTED:
+        return _("No rule gives a width: nothing holds it.")
+    if not outcome.cracks:
+        return _("Nothing has cracked.")
+    if state.rules is None:
+        return _("Ticks: the cracks here. {why}").format(why=_silent(outcome))
+    return _("Ticks: the cracks here. Band: {n} published rules, {low} to {high}.").format(
+        n=len(state.rules.by_rule),
+        low=shown(state.rules.low, "width", view.system),
+        high=shown(state.rules.high, "width", view.system),
+    )
+
+
+def _silent(outcome) -> str:
+    if outcome.structure.surface == "plain":
+        return _("The rules are for ribbed bars.")
+    return _("The rules are for bars at their greatest pull.")
