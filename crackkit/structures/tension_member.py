@@ -42,6 +42,7 @@ ENDS = (
     ("bars", _("the bars, which stick out")),
     ("gripped", _("the whole ends, as walls do")),
 )
+LEAST_COVER = 10.0  # mm
 SIBLINGS = 9  # laid beside the member itself: ten in all
 JUST_PAST = 1 + 1e-9  # of the pull at which a crack comes, where the button goes
 
@@ -54,9 +55,24 @@ def _has_cover(tie, _owner) -> bool:
     return tie.number > 1
 
 
+def _least_width(tie, _owner) -> float:
+    """So wide that the bars of a row lie a bar apart and have a little cover [mm]."""
+    return max(80.0, 2 * LEAST_COVER + _taken(tie, tie_bars.in_row(tie.number)))
+
+
+def _least_depth(tie, _owner) -> float:
+    return max(80.0, 2 * LEAST_COVER + _taken(tie, tie_bars.rows(tie.number)))
+
+
+def _taken(tie, side_by_side: int) -> float:
+    """Room that bars and as wide gaps between them take [mm]."""
+    return max(2 * side_by_side - 1, 0) * bar(tie.size).diameter
+
+
 def _most_cover(tie, _owner) -> float:
-    room = min(tie.width, tie.depth) / 2 - bar(tie.size).diameter
-    return max(min(100.0, room), 10.0)
+    across = tie.width - _taken(tie, tie_bars.in_row(tie.number))
+    down = tie.depth - _taken(tie, tie_bars.rows(tie.number))
+    return max(min(100.0, across / 2, down / 2), LEAST_COVER)
 
 
 def _most_pull(tie, _owner) -> float:
@@ -101,7 +117,13 @@ class TensionMember:
         when=_has_bars,
     )
     cover: float = fields.number(
-        _("Cover"), "size", 10.0, _most_cover, 25.0, _("Clear over the bars."), when=_has_cover
+        _("Cover"),
+        "size",
+        LEAST_COVER,
+        _most_cover,
+        25.0,
+        _("Clear over the bars."),
+        when=_has_cover,
     )
     ends: str = fields.choice(
         _("Pulled by"), ENDS, "bars", _("What is taken hold of at the two ends."), when=_has_bars
@@ -109,8 +131,12 @@ class TensionMember:
     length: float = fields.number(
         _("Length"), "length", 400.0, 4000.0, 1500.0, _("Of the concrete.")
     )
-    width: float = fields.number(_("Width"), "size", 80.0, 400.0, 150.0, _("Of the cross-section."))
-    depth: float = fields.number(_("Depth"), "size", 80.0, 400.0, 150.0, _("Of the cross-section."))
+    width: float = fields.number(
+        _("Width"), "size", _least_width, 600.0, 150.0, _("Of the cross-section.")
+    )
+    depth: float = fields.number(
+        _("Depth"), "size", _least_depth, 600.0, 150.0, _("Of the cross-section.")
+    )
     strength: float = concrete_strength(30.0)
     shrinkage: float = fields.number(
         _("Shrinks before the pull by"),

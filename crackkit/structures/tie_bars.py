@@ -16,6 +16,16 @@ ARRANGEMENTS = (
 )
 
 
+def in_row(number: int) -> int:
+    """How many bars lie side by side in a row."""
+    return number if number <= 2 else number // 2
+
+
+def rows(number: int) -> int:
+    """How many rows of bars there are."""
+    return min(number, 1) if number <= 2 else 2
+
+
 def places(number: int, bar: Bar, width: float, depth: float, cover: float):
     """Give the centres of the bars in the cross-section, pairs (y, z) [mm].
 
@@ -31,10 +41,9 @@ def places(number: int, bar: Bar, width: float, depth: float, cover: float):
     if number < 2:
         return ((width / 2, depth / 2),) * number
     edge = cover + bar.diameter / 2
-    in_row = number if number == 2 else number // 2
-    step = (width - 2 * edge) / (in_row - 1)
-    rows = (depth / 2,) if number == 2 else (edge, depth - edge)
-    return tuple((edge + step * k, z) for z in rows for k in range(in_row))
+    step = (width - 2 * edge) / (in_row(number) - 1)
+    heights = (depth / 2,) if rows(number) == 1 else (edge, depth - edge)
+    return tuple((edge + step * k, z) for z in heights for k in range(in_row(number)))
 
 
 def zone(tie, bar: Bar, steel_stress: float) -> CrackZone:

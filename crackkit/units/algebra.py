@@ -124,7 +124,7 @@ def inner_factor(unit: str, quantity: str) -> float:
     if known:
         return known
     # A pound on a structure is a force, a pound of steel on the scales is a mass.
-    force = quantity != "mass"
+    force = not quantity.startswith("mass")
     return _converted(_expression(unit, force), asked.inner)
 
 

@@ -142,6 +142,13 @@ QUANTITIES: dict[str, Quantity] = {
         Scale("lb", POUND, 1, 1.0),
         ("40 kg", "90 lb"),
     ),
+    "mass_per_area": Quantity(
+        _("mass per area"),
+        "kg/m**2",
+        Scale("kg/m²", 1.0, 2, 0.1),
+        Scale("lb/ft²", POUND / (FOOT / 1000) ** 2, 2, 0.02),
+        ("8 kg/m²", "1.6 lb/ft²"),
+    ),
     "area": Quantity(
         _("area"),
         "mm**2",

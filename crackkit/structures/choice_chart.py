@@ -1,0 +1,98 @@
+"""Crack width over bar size and spacing: what else could be laid, under the same load."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from crackkit.mechanics.bars import Bar, bar
+from crackkit.structures.placing import least_gap, widest_spacing
+from crackkit.structures.strip_bars import StripBars
+from crackkit.structures.strip_stress import Strip, strip_stress
+from crackkit.structures.strip_width import governing_width
+
+SIZES = {
+    "SI": ("6", "8", "10", "12", "14", "16", "20", "25"),
+    "US": ("#3", "#4", "#5", "#6", "#7", "#8"),
+}
+SPACINGS = np.linspace(50.0, 350.0, 61)
+
+
+@dataclass(frozen=True)
+class Chart:
+    """Widths on a grid of sizes and spacings.
+
+    Attributes
+    ----------
+    sizes : tuple of str
+        Bar sizes, thin to thick.
+    diameters, areas : ndarray
+        Of each [mm], [mm2].
+    spacings : ndarray
+        Centre to centre [mm].
+    widths : ndarray, shape (sizes, spacings)
+        By the rule that governs [mm].
+    yields : ndarray of bool, same shape
+        Where the bars would yield.
+    buildable : ndarray of bool, same shape
+        Where the stones pass, and the bars lie no farther apart than a slab's may.
+    """
+
+    sizes: tuple[str, ...]
+    diameters: np.ndarray
+    areas: np.ndarray
+    spacings: np.ndarray
+    widths: np.ndarray
+    yields: np.ndarray
+    buildable: np.ndarray
+
+
+def choice_chart(
+    strip: Strip,
+    laid: StripBars,
+    load: float,
+    *,
+    sizes: tuple[str, ...],
+    stones: float,
+    shape: str,
+    yield_strength: float,
+) -> Chart:
+    """Work out the widths of all sizes and spacings.
+
+    Parameters
+    ----------
+    strip : Strip
+    laid : StripBars
+        The bars as chosen; faces, cover and sides stay as they are.
+    load : float
+        Moment [N mm] or pull [N].
+    sizes : tuple of str
+        Bar sizes, thin to thick.
+    stones : float
+        Largest stones [mm].
+    shape : str
+        ``"slab"`` or ``"beam"``.
+    yield_strength : float
+        Of the bars [MPa].
+    """
+    bars = [bar(name) for name in sizes]
+    phi, A = (np.array([getattr(one, name) for one in bars]) for name in ("diameter", "area"))
+    s = SPACINGS[None, :]
+    cases = StripBars(
+        phi[:, None],
+        A[:, None],
+        strip.width / s,
+        s,
+        laid.cover,
+        laid.side_cover,
+        laid.faces,
+    )
+    stress = strip_stress(strip, cases, load).stress
+    gaps = np.array([least_gap(strip.code, one, stones) for one in bars])
+    widest = np.array([_widest(strip, laid, one, shape, yield_strength) for one in bars])
+    buildable = (cases.gap >= gaps[:, None]) & (s <= widest[:, None] + 1e-9)
+    widths = governing_width(strip, cases, load)
+    return Chart(sizes, phi, A, SPACINGS, widths, stress > yield_strength, buildable)
+
+
+def _widest(strip: Strip, laid: StripBars, one: Bar, shape: str, yield_strength: float) -> float:
+    return widest_spacing(shape, strip, yield_strength, float(laid.cover), one.diameter)
