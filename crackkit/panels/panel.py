@@ -111,6 +111,8 @@ class Panel:
 
     def _take(self, changes: dict) -> None:
         structure, moved = fitted(self.structure, changes)
+        if hasattr(structure, "after"):  # some remember what was done to them
+            structure = structure.after(self.structure, changes)
         outcome = structure.solve()
         self.structure, self.outcome = structure, outcome
         note = _("Moved along: {inputs}").format(inputs="; ".join(moved)) if moved else ""
@@ -212,7 +214,7 @@ class Panel:
             self.view.send({"kind": "copy", "text": self.code()})
 
     def code(self) -> str:
-        """Give the one line that makes the same beam in the sandbox."""
+        """Give the one line that makes the same structure in the sandbox."""
         from crackkit.sandbox import code_line  # not before it is wanted: it loads slowly
 
         return code_line(self.structure, self.system)
@@ -221,8 +223,11 @@ class Panel:
         from crackkit.panels.saving import MIME, picture_file
 
         picture = self.draw(self.outcome, View(self.system, live=False, width=1000))
-        message = {"kind": "save", "name": f"{_('beam')}.{kind}", "type": MIME[kind]}
+        message = {"kind": "save", "name": f"{self._file_name()}.{kind}", "type": MIME[kind]}
         self.view.send(message, buffers=[picture_file(picture, kind, self._paint_theme())])
+
+    def _file_name(self) -> str:
+        return "_".join(self.structure.title.lower().split())
 
     # -- what the page is shown --------------------------------------------------------------
 

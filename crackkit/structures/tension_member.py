@@ -1,7 +1,7 @@
 """A straight member that is pulled lengthwise, with bars, or with none."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from typing import ClassVar
 
@@ -256,6 +256,20 @@ class TensionMember:
             Count("let_go", _("Let go"), "pull", let_go),
             Count("fresh", _("A fresh one"), "pull", fresh),
         )
+
+    def after(self, previous: "TensionMember", changes: dict) -> "TensionMember":
+        """Give the member as it is after a change: a pull that lets go leaves its cracks behind.
+
+        Parameters
+        ----------
+        previous : TensionMember
+            The member before the change.
+        changes : dict
+            Path to value of what was changed.
+        """
+        if set(changes) != {"pull"} or self.pull >= previous.pull:
+            return self
+        return replace(self, before=max(self.before, previous.pull))
 
     def handle_changes(self, path: str, value: float) -> dict:
         """Translate a drag on the drawing into changes of inputs."""

@@ -6,6 +6,7 @@ from crackkit.learning.simple_beam import canteen_beam, walk
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences
 from crackkit.structures.fields import inputs
+from crackkit.structures.tension_member import TensionMember
 
 
 @pytest.fixture(autouse=True)
@@ -171,3 +172,22 @@ def test_a_step_that_starts_anew_is_told_beside_the_start():
     panel.guide.act("walk_told")
     assert "beside the start" in panel.view.walk["answer"]
     assert "→ not held" in panel.view.walk["answer"]
+
+
+def test_a_pulled_member_remembers_its_cracks_when_the_slider_goes_down():
+    panel = Panel(TensionMember(), choices=Preferences())
+    changed(panel, set={"pull": 120.0})
+    cracks = len(panel.outcome.cracks)
+    changed(panel, set={"pull": 10.0})
+    assert cracks > 3
+    assert len(panel.outcome.cracks) == cracks
+    act(panel, "fresh")
+    assert not panel.outcome.cracks
+
+
+def test_a_button_brings_the_next_crack_of_a_pulled_member():
+    panel = Panel(TensionMember(), choices=Preferences())
+    act(panel, "next_crack")
+    act(panel, "next_crack")
+    assert len(panel.outcome.cracks) == 2
+    assert panel.view.values["pull"][0] > 0

@@ -74,6 +74,13 @@ def test_letting_go_keeps_the_cracks():
     assert free.pulled.rules is None
 
 
+def test_a_pull_that_goes_down_leaves_its_cracks_behind():
+    high, low = replace(TIE, pull=120e3), replace(TIE, pull=20e3)
+    assert low.after(high, {"pull": 20e3}).before == 120e3
+    assert high.after(low, {"pull": 120e3}) == high
+    assert low.after(high, {"pull": 20e3, "before": 0.0}) == low
+
+
 def test_the_next_crack_button_brings_one_more_crack():
     tie, counts = TIE, []
     for _press in range(5):

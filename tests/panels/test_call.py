@@ -1,0 +1,68 @@
+"""A call with choices: commit first, then the picture answers."""
+
+import pytest
+
+from crackkit.learning.choices import Question, right, wrong
+from crackkit.learning.progress import progress
+from crackkit.panels.call import Call
+from crackkit.panels.preferences import Preferences
+from crackkit.structures.simple_beam import SimpleBeam
+
+
+@pytest.fixture(autouse=True)
+def own_home(tmp_path, monkeypatch):
+    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
+
+
+def asked(system: str) -> Question:
+    choices = (
+        right("bottom", "It sags."),
+        wrong("top", "loads press cracks open", "The top is squeezed."),
+    )
+    return Question("sag", f"Which face cracks? ({system})", choices, SimpleBeam(), SimpleBeam())
+
+
+def call():
+    return Call(asked, "01_pull", "sag", choices=Preferences())
+
+
+def answer(one: Call, number: int):
+    one._on_message(one.view, {"kind": "act", "name": "answer", "choice": number}, [])
+
+
+def test_nothing_is_shown_before_the_choice():
+    one = call()
+    assert one.view.told == [] and one.view.chosen == -1
+    assert "kN·m" not in one.view.svg
+
+
+def test_the_picture_answers_and_every_attempt_is_kept():
+    one = call()
+    before = one.view.svg
+    answer(one, 1)
+    assert one.view.svg != before and "kN·m" in one.view.svg
+    assert not one.view.good and "loads press cracks open" in one.view.headline
+    assert one.view.told == [[True, "It sags."], [False, "The top is squeezed."]]
+    (attempt,) = progress().attempts("01_pull", "sag")
+    assert (attempt.answer, attempt.right) == ("top", False)
+
+
+def test_a_choice_is_final_until_one_calls_again():
+    one = call()
+    answer(one, 1)
+    answer(one, 0)
+    assert one.view.chosen == 1
+    one._on_message(one.view, {"kind": "act", "name": "another"}, [])
+    assert one.view.chosen == -1
+    answer(one, 0)
+    assert one.view.good
+    assert "2" in one.view.tally
+
+
+def test_units_follow_the_reader_until_the_choice():
+    one = call()
+    one.preferences.system = "US"
+    assert one.view.task.endswith("(US)")
+    answer(one, 0)
+    one.preferences.system = "SI"
+    assert one.view.task.endswith("(US)")  # what is looked at stays as it was asked
