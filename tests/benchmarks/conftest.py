@@ -28,6 +28,16 @@ from crackkit.panels.panel import Panel
 from tests.benchmarks.floors import six_spans
 
 Panel(six_spans())""",
+    "tie": """# the panel of a pulled member with some 15 cracks
+from crackkit.panels.panel import Panel
+from tests.benchmarks.ties import long_tie
+
+Panel(long_tie())""",
+    "choice": """# the panel of a strip whose bars are chosen, with the chart of the others
+from crackkit.panels.panel import Panel
+from crackkit.structures.crack_control import CrackControl
+
+Panel(CrackControl())""",
     "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
 import ipywidgets
 from IPython import get_ipython

@@ -1,18 +1,20 @@
 """What the kernel spends on one live picture: solve, compose, write.
 
 Targets on a quiet machine with two cores (median), together: 6 ms for a beam or an arm, 15 ms for
-a floor over six spans.
+a floor over six spans, 10 ms for a pulled member whose history is known and for a choice of bars.
 """
 
 import pytest
 
-from crackkit.drawing.beam_picture import picture as beam_picture
+from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.structures.cantilever import Cantilever
+from crackkit.structures.crack_control import CrackControl
 from crackkit.structures.fields import fitted
 from crackkit.structures.simple_beam import SimpleBeam
 from tests.benchmarks.floors import six_spans
+from tests.benchmarks.ties import long_tie
 
 pytestmark = pytest.mark.benchmark
 VIEW = View(width=840.0)
@@ -22,6 +24,8 @@ VIEW = View(width=840.0)
 CASES = {
     "beam": (SimpleBeam(), {"loads.0.at": 2500.0}, 0.030),
     "arm": (Cantilever(uniform_load=25.0), {"loads.0.from_root": 1300.0}, 0.030),
+    "tie": (long_tie(), {"pull": 120e3}, 0.050),
+    "choice": (CrackControl(), {"spacing": 130.0}, 0.050),
     "floor": (six_spans(), {"loads.0.at": 2600.0}, 0.080),
 }
 
@@ -38,11 +42,11 @@ def test_solve(benchmark, case):
 
 def test_picture(benchmark, case):
     outcome = case[0].solve()
-    assert benchmark(beam_picture, outcome, VIEW).shapes
+    assert benchmark(picture_of.picture, outcome, VIEW).shapes
 
 
 def test_svg(benchmark, case):
-    picture = beam_picture(case[0].solve(), VIEW)
+    picture = picture_of.picture(case[0].solve(), VIEW)
     assert len(benchmark(svg, picture)) > 15_000
 
 
@@ -51,7 +55,7 @@ def test_change_solve_picture_and_svg(benchmark, case):
 
     def one_step():
         dragged, _moved = fitted(structure, change)
-        return svg(beam_picture(dragged.solve(), VIEW))
+        return svg(picture_of.picture(dragged.solve(), VIEW))
 
     assert benchmark(one_step).endswith("</svg>")
     assert benchmark.stats.stats.median < most
