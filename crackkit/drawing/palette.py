@@ -109,6 +109,7 @@ def _filled(c: dict) -> dict:
         "concrete": Style(fill=c["concrete"], stroke=c["edge"], width=1.4),
         "stretched_area": Style(fill=c["stretched"], opacity=0.16),
         "squeezed_area": Style(fill=c["squeezed"], opacity=0.30),
+        "concrete_area": Style(fill=c["ground"], opacity=0.34),
         "bar_dot": Style(fill=c["bar"], stroke=c["paper"], width=1.0),
         "grip": Style(fill=c["grip"], stroke=c["ink"], width=2.0),
         "support": Style(fill=c["paper"], stroke=c["ink"], width=1.6),

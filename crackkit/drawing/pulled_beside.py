@@ -45,7 +45,7 @@ def pulled_beside(outcome, frame: Frame, view: View) -> list:
 
 def _title(outcome, strips, frame: Frame, view: View) -> list:
     held = [_widest(one) for one in strips if one.parted is None and one.widths.size]
-    notes = [_("all of the same drawing, each of other concrete")]
+    notes = [_("the same drawing, each of other concrete")]
     if held:
         text = _("widest of all {width}, limit {limit}")
         values = shown(max(held), "width", view.system), outcome.verdict.limit.width

@@ -12,7 +12,7 @@ from crackkit.units import shown
 from crackkit.words import _
 
 WIDTHS = (460.0, 1100.0)  # least and largest width of the paper on a screen
-HEIGHT, TOP, DEPTHS = 286.0, 62.0, (56.0, 84.0)
+TOP, DEPTHS = 62.0, (56.0, 84.0)
 SIDE = 66.0  # beside the member: arrows
 SHEET = 1000.0, 652.0
 FIRST_TASK, TASK = 366.0, 72.0
@@ -35,9 +35,9 @@ def before(structure, view: View = PLAIN) -> Picture:
     """
     width = float(np.clip(view.width or 840.0, *WIDTHS))
     body = _body(structure, Along(SIDE, width - SIDE, structure.length), TOP)
-    section = Frame(SIDE - 12.0, HEIGHT - 118.0, 260.0, 110.0)
+    section = Frame(SIDE - 12.0, body.bottom + 46.0, 260.0, 110.0)
     shapes = (*_member(body, width, view), *pulled_section(structure, section, view))
-    return Picture(width, HEIGHT, shapes, _("Your call"), _told(structure, view))
+    return Picture(width, section.bottom + 10.0, shapes, _("Your call"), _told(structure, view))
 
 
 def sheet(structure, view: View = PLAIN) -> Picture:

@@ -3,7 +3,6 @@
 import numpy as np
 
 from crackkit.drawing.cracks_drawn import CROWDED, NARROWEST, WIDEST, noise
-from crackkit.drawing.frames import Frame
 from crackkit.drawing.labels import spread
 from crackkit.drawing.pulled_body import PulledBody
 from crackkit.drawing.shapes import Circle, Lines, Polygons, Text
@@ -12,6 +11,7 @@ POINTS = 9  # along each side of a crack
 RAGGED = 2.2  # how far a crack strays from a straight line
 RADIUS = 8.0  # of a badge
 CLOSE = 1.5  # least distance of two badges
+CROWD, FEW = 0.8, 0.4  # shares of the row that numbers may fill; that the first ones do fill
 ABOVE = 24.0  # centre of the badges over the top face
 
 
@@ -57,13 +57,19 @@ def through_cracks(widths, places, order, top: float, depth: float) -> list:
     return [Polygons(outlines, "crack_gap")]
 
 
-def birth_badges(order, places: np.ndarray, body: PulledBody, frame: Frame) -> list:
-    """Number the cracks in the order in which they came; the first ones where room is short."""
-    low, high = frame.left + 18.0, frame.right - 18.0
-    room = int((high - low) // (2 * RADIUS + CLOSE))
-    chosen = [(n, x) for n, x in zip(order, places.tolist(), strict=True) if n <= room]
+def badges_that_fit(count: int, body: PulledBody) -> int:
+    """How many cracks are numbered: all, or the first ones where numbers would crowd."""
+    room = (body.along.right - body.along.left) / (2 * RADIUS + CLOSE)
+    return count if count <= CROWD * room else int(FEW * room)
+
+
+def birth_badges(order, places: np.ndarray, body: PulledBody) -> list:
+    """Number the cracks in the order in which they came."""
+    most = badges_that_fit(len(order), body)
+    chosen = [(n, x) for n, x in zip(order, places.tolist(), strict=True) if n <= most]
     centres = [x for _n, x in chosen]
-    placed = spread(centres, [2 * RADIUS] * len(chosen), low, high, CLOSE)
+    ends = body.along.left - RADIUS, body.along.right + RADIUS
+    placed = spread(centres, [2 * RADIUS] * len(chosen), *ends, CLOSE)
     y = body.top - ABOVE
     shapes: list = [_leaders(placed, centres, y + RADIUS, body.top - 1.0)] if chosen else []
     for (number, _x), x in zip(chosen, placed, strict=True):

@@ -63,7 +63,7 @@ def _side(axes: _Axes, view: View) -> list:
     rows = np.empty((heights.size, 2, 2))
     rows[:, 0, 0], rows[:, 1, 0], rows[..., 1] = axes.left, axes.right, heights[:, None]
     texts = [
-        Text(axes.left - 6, y + 4, tick_text(v), "tick", "end")
+        Text(axes.left - 8, y + 4, tick_text(v), "tick", "end")
         for v, y in zip(values.tolist(), heights.tolist(), strict=True)
     ]
     label = Text(axes.left - 6, axes.top - 8, unit("force", view.system), "tick", "end")
@@ -95,7 +95,7 @@ def _way(outcome, axes: _Axes) -> list:
     """The whole way of the member, and boldly what it has gone so far."""
     state, diagram = outcome.pulled, outcome.pulled.history.diagram
     points = axes.points(diagram.mean_strain, diagram.pull)
-    shapes: list = [Polyline(points, "second_line", 1.2)]
+    shapes: list = [Polyline(points, "axis", 1.4)]
     top = _reached(outcome)
     gone = int(np.searchsorted(diagram.pull, top, side="right"))
     if gone:
@@ -125,13 +125,16 @@ def _present(outcome, axes: _Axes) -> list:
             0
         ].tolist()
         arms = np.array([[(x - 6, y - 6), (x + 6, y + 6)], [(x - 6, y + 6), (x + 6, y - 6)]])
-        return [Lines(arms, "bad_line"), Text(x - 10, y + 20, _("parted"), "bad_word", "end")]
+        word, room = _("parted"), x - axes.left
+        if room < width_of(word, "bad_word") + 20:
+            return [Lines(arms, "bad_line"), Text(x + 12, y + 4, word, "bad_word")]
+        return [Lines(arms, "bad_line"), Text(x - 12, y + 2, word, "bad_word", "end")]
     x, y = axes.points([state.now.mean_strain], [state.pull])[0].tolist()
     return [Circle(x, y, 5.5, "rule_dot_chosen")]
 
 
 def _names(outcome, axes: _Axes) -> list:
-    """Name the dashed line at its lower right, and the gap beside it above: both have room there."""
+    """Name the dashed line at its lower right, and above the gap beside it."""
     state = outcome.pulled
     stretching = state.history.tie.stretching
     if not stretching:
@@ -144,7 +147,8 @@ def _names(outcome, axes: _Axes) -> list:
         Text(x, y, words, "note", "end"),
         line(x - 0.7 * width_of(words, "note"), y - 12, *target, "leader"),
     ]
-    return [*shapes, *_help(state, axes, most)]
+    # where one crack is the end there is no concrete between cracks that helps
+    return [*shapes, *(_help(state, axes, most) if state.history.sequence.held else [])]
 
 
 def _help(state, axes: _Axes, most: float) -> list:

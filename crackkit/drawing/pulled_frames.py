@@ -13,7 +13,7 @@ from crackkit.drawing.frames import (
     tile_frames,
 )
 
-MARGIN = 46.0  # beside the member at both ends: numbers of the axes, arrows of the pull
+MARGIN = 56.0  # beside the member at both ends: numbers of the axes, arrows of the pull
 BESIDE = 248.0  # height of the band of ten members
 
 
@@ -53,16 +53,16 @@ def _wide(width: float, more: float) -> PulledLayout:
     left, right = width - RIGHT - 54, width - RIGHT - 14
     return PulledLayout(
         width=width,
-        height=728 + more,
-        movement=Frame(14, 8, left, 148),
-        stretch=Frame(14, 166, left, 288),
-        steel=Frame(14, 464, left, 192),
+        height=744 + more,
+        movement=Frame(14, 8, left, 150),
+        stretch=Frame(14, 168, left, 290),
+        steel=Frame(14, 470, left, 202),
         verdict=Frame(right, 12, RIGHT, 104),
-        section=Frame(right, 126, RIGHT, 120),
-        scale=Frame(right, 256, RIGHT, 178),
-        diagram=Frame(right, 444, RIGHT, 212),
-        tiles=tile_frames(14, 668 + more, width - 18, 6, 6),
-        beside=Frame(14, 662, width - 28, more - 8) if more else None,
+        section=Frame(right, 130, RIGHT, 112),
+        scale=Frame(right, 256, RIGHT, 194),
+        diagram=Frame(right, 462, RIGHT, 210),
+        tiles=tile_frames(14, 684 + more, width - 18, 6, 6),
+        beside=Frame(14, 682, width - 28, more - 8) if more else None,
     )
 
 
@@ -72,16 +72,16 @@ def _narrow(width: float, more: float) -> PulledLayout:
     half = (full - 16) / 2
     return PulledLayout(
         width=width,
-        height=1278 + more,
+        height=1296 + more,
         verdict=Frame(14, 10, full, 84),
         movement=Frame(14, 104, full, 148),
         stretch=Frame(14, 258, full, 288),
         steel=Frame(14, 554, full, 192),
-        section=Frame(14, 758, half - 40, 178),
-        scale=Frame(14 + half - 24, 758, half + 40, 178),
-        diagram=Frame(14, 946, full, 200),
-        beside=Frame(14, 1154, full, more - 8) if more else None,
-        tiles=tile_frames(14, 1158 + more, full + 10, 3, 6),
+        section=Frame(14, 758, half - 40, 194),
+        scale=Frame(14 + half - 24, 758, half + 40, 194),
+        diagram=Frame(14, 964, full, 200),
+        beside=Frame(14, 1176, full, more - 8) if more else None,
+        tiles=tile_frames(14, 1176 + more, full + 10, 3, 6),
     )
 
 

@@ -1,4 +1,4 @@
-"""Band 1 of a pulled member, how does it move? It gets longer, piece by piece and crack by crack."""
+"""Band 1 of a pulled member, how does it move? It gets longer, crack by crack."""
 
 from dataclasses import dataclass
 
@@ -92,13 +92,19 @@ def _how_much(outcome, body: PulledBody, shape: Moved, frame: Frame, view: View)
     x = (body.along.left + body.along.right) / 2
     text, role = length_words(outcome, view), "label_bold"
     half = width_of(text, role) / 2 + 8.0
+    olds = [line(old, body.top - 9, old, body.bottom + 9, "ghost") for old in _old(body)]
     return [
+        *olds,
         Arrow(x - half, y, shape.left, y, "spread_load", 7.0),
         Arrow(x + half, y, shape.right, y, "spread_load", 7.0),
         line(shape.left, body.bottom + 4, shape.left, y + 6, "leader"),
         line(shape.right, body.bottom + 4, shape.right, y + 6, "leader"),
         Text(x, y + 4.5, text, role, "middle"),
     ]
+
+
+def _old(body: PulledBody) -> tuple[float, float]:
+    return body.along.left, body.along.right
 
 
 def length_words(outcome, view: View) -> str:

@@ -1,11 +1,11 @@
-"""The picture of a pulled member: four bands, its section, the verdict, the whole way of its pull."""
+"""The picture of a pulled member: four bands, section, verdict, and the way of its pull."""
 
 from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.pulled_beside import pulled_beside
 from crackkit.drawing.pulled_blank import before, sheet
 from crackkit.drawing.pulled_diagram import pulled_diagram
 from crackkit.drawing.pulled_frames import pulled_layout
-from crackkit.drawing.pulled_movement import length_words, pulled_movement
+from crackkit.drawing.pulled_movement import STILL, length_words, pulled_movement
 from crackkit.drawing.pulled_section import pulled_section
 from crackkit.drawing.pulled_steel import pulled_steel
 from crackkit.drawing.pulled_stretch import pulled_stretch
@@ -65,7 +65,11 @@ def _pull_sentence(outcome, view: View) -> str:
     force = shown(outcome.structure.pull, "force", view.system)
     if outcome.pulled.ended == PARTED:
         return _("Pulled with {force}, it has parted in two.").format(force=force)
+    if not outcome.structure.pull and abs(outcome.movement.largest) < STILL:
+        return ""
     text = _("Pulled with {force} it is {longer}.")
+    if not outcome.structure.pull:
+        text = _("Without any pull it is {longer}.")
     return text.format(force=force, longer=length_words(outcome, view))
 
 

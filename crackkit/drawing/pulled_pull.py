@@ -10,7 +10,7 @@ from crackkit.units.quantities import scale
 from crackkit.words import _
 
 GRIP = 6.0  # radius
-LEAST, MORE = 15.0, 9.0  # length of an arrow at a small pull, and what a great one adds
+LEAST, MORE = 20.0, 12.0  # length of an arrow at a small pull, and what a great one adds
 LIFT = 22.0  # of the words over the top face
 
 

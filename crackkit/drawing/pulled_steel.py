@@ -13,7 +13,27 @@ from crackkit.units import shown
 from crackkit.words import _
 
 HEADROOM = 1.15  # over the yield strength
-SEEN = 0.02  # share of the yield strength that can be seen
+SAME = 1 - 1e-6  # share of the greatest stress that counts as the greatest
+SEEN = 0.02  # share of a strength that can be seen
+
+KEY_STEP = 40.0  # room for a sample of the key, and between its entries
+# from the right
+LONG_KEY = (
+    (_("the whole pull"), "neutral"),
+    (_("concrete carries"), "concrete_area"),
+    (_("bars carry"), "stretched_line"),
+)
+SHORT_KEY = (
+    (_("whole pull"), "neutral"),
+    (_("concrete"), "concrete_area"),
+    (_("bars"), "stretched_line"),
+)
+SQUEEZED_KEY = (
+    LONG_KEY[0],
+    (_("concrete, squeezed, pushes back"), "squeezed_area"),
+    LONG_KEY[2],
+)
+SHORT_SQUEEZED_KEY = (SHORT_KEY[0], (_("concrete, squeezed"), "squeezed_area"), SHORT_KEY[2])
 
 
 def pulled_steel(outcome, frame: Frame, view: View) -> list:
@@ -28,7 +48,7 @@ def pulled_steel(outcome, frame: Frame, view: View) -> list:
     if nothing:
         x, room = chart.along.left + 14, chart.along.right - chart.along.left - 28
         return [*shapes, *paragraph(x, chart.top + 30, nothing, "bad_word", room)]
-    return [*shapes, *_shares(outcome, chart), *_words(outcome, chart, view), *_key(frame)]
+    return [*shapes, *_shares(outcome, chart), *_words(outcome, chart, view), *_key(outcome, frame)]
 
 
 def _nothing_holds(outcome) -> str:
@@ -57,8 +77,8 @@ def _shares(outcome, chart: AlongChart) -> list:
     strength = float(chart(outcome.structure.yield_strength))
     left, right = chart.along.left, chart.along.right
     return [
-        chart.between(np.minimum(points, (np.inf, level[0, 1])), points, "squeezed_area"),
-        chart.between(level, np.maximum(points, (-np.inf, level[0, 1])), "card"),
+        chart.between(np.minimum(points, (np.inf, level[0, 1])), level, "squeezed_area"),
+        chart.between(level, np.maximum(points, (-np.inf, level[0, 1])), "concrete_area"),
         chart.over_zero(points, "stretched_area"),
         Polyline(level, "neutral"),
         Polyline(points, "stretched_line"),
@@ -81,30 +101,35 @@ def _words(outcome, chart: AlongChart, view: View) -> list:
 
 
 def _peak(outcome, now, peak: float, view: View) -> tuple[float, str]:
+    """Where the bars are pulled hardest, and the words for it."""
     stress = shown(peak, "stress", view.system)
-    length = outcome.structure.length
-    if outcome.cracks:
-        nearest = now.cracks[np.argmin(np.abs(now.cracks - 0.4 * length))]
-        return float(nearest), _("{stress} in the cracks").format(stress=stress)
-    if outcome.structure.ends == "bars":
-        return 0.0, _("{stress} at the ends").format(stress=stress)
-    return 0.3 * length, _("{stress} everywhere").format(stress=stress)
+    hard = now.x[now.steel_stress >= SAME * peak]
+    at = float(hard[(len(hard) - 1) // 2])  # one that leaves room for the strength at the right
+    if not outcome.cracks:
+        ends = outcome.structure.ends == "bars"
+        words = _("{stress} at the ends") if ends else _("{stress} everywhere")
+    elif now.cracks[np.abs(now.cracks - at).argmin()] == at:
+        words = _("{stress} in the cracks")
+    else:
+        words = _("{stress} between the cracks")
+    return at, words.format(stress=stress)
 
 
-def _key(frame: Frame) -> list:
-    """Names of what is drawn, at the right end of the heading."""
+def _key(outcome, frame: Frame) -> list:
+    """Names of what is drawn, at the right end of the heading: in full where there is room."""
+    pulled = outcome.pulled.now.concrete_stress.mean() >= -SEEN * outcome.pulled.sample.tensile
+    entries = LONG_KEY if pulled else SQUEEZED_KEY
+    room = frame.width - width_of(_("What holds the cracks?"), "heading") - 50.0
+    if sum(width_of(words, "note") + KEY_STEP for words, _role in entries) > room:
+        entries = SHORT_KEY if pulled else SHORT_SQUEEZED_KEY
     right, y = frame.right - 8.0, frame.top + 17.0
     shapes = []
-    for words, role in (
-        (_("all on the bars"), "neutral"),
-        (_("concrete"), "card"),
-        (_("bars"), "stretched_line"),
-    ):
+    for words, role in entries:
         shapes.append(Text(right, y, words, "note", "end"))
         right -= width_of(words, "note") + 6
-        if role == "card":
-            shapes.append(rectangle(right - 16, y - 10, 16, 11, role))
+        if role.endswith("_area"):
+            shapes.append(rectangle(right - 18, y - 10, 18, 11, role))
         else:
             shapes.append(line(right - 20, y - 4, right, y - 4, role))
-        right -= 34
+        right -= KEY_STEP - 6
     return shapes

@@ -26,10 +26,9 @@ def strength_strip(outcome, frame: Frame, view: View) -> list:
     felt, borne = chart.lines(now.x, [stress, strengths])
     return [
         *chart.grid("strength", view, 3),
-        *_areas(chart, felt),
-        *([] if torn else [Polyline(felt, "stretched_line")]),
+        *([] if torn else [*_areas(chart, felt), Polyline(felt, "stretched_line")]),
         Polyline(borne, "now_line", 1.4),
-        *_key(chart, frame, torn),
+        *_key(outcome, chart, frame),
         *_next(outcome, chart, view),
     ]
 
@@ -52,30 +51,40 @@ def _areas(chart: AlongChart, felt: np.ndarray) -> list:
     return shapes
 
 
-def _key(chart: AlongChart, frame: Frame, torn: bool) -> list:
-    """Names of the two lines below the strip."""
-    y, x = frame.bottom - 5.0, chart.along.left
+def _key(outcome, chart: AlongChart, frame: Frame) -> list:
+    """Names of the lines below the strip, and what the numbers on the cracks mean."""
+    torn = outcome.pulled.ended == PARTED
+    y, x, end = frame.bottom - 5.0, chart.along.left, chart.along.right
     shapes = []
-    entries = [(_("strength of this concrete"), "now_line")]
-    if not torn:
-        entries.append((_("stress in it"), "stretched_line"))
-    for words, role in entries:
+    entries = [(_("concrete strength"), "now_line"), (_("its stress"), "stretched_line")]
+    for words, role in entries[: 1 if torn else 2]:
         shapes += [line(x, y - 4, x + 22, y - 4, role), Text(x + 28, y, words, "note")]
         x += 28 + width_of(words, "note") + 20
+    if outcome.cracks and not torn:
+        told = _("numbers: which crack came first"), _("numbered as they came")
+        fitting = [words for words in told if width_of(words, "note") <= end - x]
+        shapes += [Text(end, y, words, "note", "end") for words in fitting[:1]]
     return shapes
 
 
 def _next(outcome, chart: AlongChart, view: View) -> list:
     """Mark where stress and strength will meet next, and at which pull."""
     state = outcome.pulled
-    pull = state.next_pull
-    if pull is None or state.ended == PARTED:
+    if state.ended == PARTED:
+        return _marked(0, _("it tore here, where it is weakest"), state, chart)
+    if state.next_pull is None:
         return []
-    sequence, tie = state.history.sequence, state.history.tie
-    station = int(sequence.station[np.flatnonzero(sequence.pull > state.greatest)[0]])
-    x = float(chart.along(tie.stations[station]))
-    y = float(chart(tie.strengths[station]))
-    words = _("next crack here, at {force}").format(force=shown(pull, "force", view.system))
+    words = _("next crack here, at {force}")
+    words = words.format(force=shown(state.next_pull, "force", view.system))
+    following = int(np.flatnonzero(state.history.sequence.pull > state.greatest)[0])
+    return _marked(following, words, state, chart)
+
+
+def _marked(crack: int, words: str, state, chart: AlongChart) -> list:
+    """Mark the strength where a crack is born, by its number of birth counted from 0."""
+    station = int(state.history.sequence.station[crack])
+    x = float(chart.along(state.history.tie.stations[station]))
+    y = float(chart(state.history.tie.strengths[station]))
     row = label_row(
         [Label(x, words, "label", y - 6.0)], chart.top - 7.0, chart.along.left, chart.along.right
     )

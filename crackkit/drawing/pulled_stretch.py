@@ -4,7 +4,7 @@ import numpy as np
 
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.pulled_body import PulledBody
-from crackkit.drawing.pulled_cracks import birth_badges, through_cracks
+from crackkit.drawing.pulled_cracks import badges_that_fit, birth_badges, through_cracks
 from crackkit.drawing.pulled_frames import along_pulled
 from crackkit.drawing.pulled_strength import strength_strip
 from crackkit.drawing.shapes import Lines, Raster, Text
@@ -40,7 +40,7 @@ def pulled_stretch(outcome, frame: Frame, view: View) -> list:
         *body.grips(body.along.left, body.along.right),
         *through_cracks(now.widths, places, outcome.pulled.order, body.top, body.depth),
         *body.whole_bars(),
-        *birth_badges(outcome.pulled.order, places, body, frame),
+        *birth_badges(outcome.pulled.order, places, body),
         *_words(outcome, body, view),
         *strength_strip(outcome, frame, view),
     ]
@@ -59,7 +59,8 @@ def _notes(body: PulledBody) -> tuple[str, ...]:
     if abs(factor - 1.0) < 0.05:
         return ()
     long, short = _("height drawn {n} times larger"), _("height ×{n}")
-    return long.format(n=f"{factor:.2g}"), short.format(n=f"{factor:.2g}")
+    notes = tuple(words.format(n=f"{factor:.2g}") for words in (long, short))
+    return notes if factor > 1.0 else notes[1:]
 
 
 def _map(outcome, body: PulledBody) -> list:
@@ -103,16 +104,27 @@ def _words(outcome, body: PulledBody, view: View) -> list:
         ("stretched_word", _("stretched"), now.concrete_stress),
         ("squeezed_word", _("squeezed"), -now.concrete_stress),
     ):
-        most = int(np.argmax(stress))
-        if stress[most] > least:
-            labels.append(Label(float(body.along(now.x[most])), word, role))
+        greatest = float(stress.max())
+        if greatest > least:
+            most = now.x[stress >= 0.999 * greatest]
+            labels.append(Label(float(body.along(most[most.size // 2])), word, role))
     widest = outcome.widest
     if widest is not None:
         words = _("widest crack {width}")
         words = words.format(width=shown(widest.width.governing, "width", view.system))
         mouth = body.bottom + 1.0
         labels.append(Label(float(body.along(widest.at)), words, "label_bold", mouth))
+    labels += _numbered(outcome.pulled.order, body)
     return label_row(labels, body.bottom + RIBBON + 20.0, body.along.left, body.along.right)
+
+
+def _numbered(order, body: PulledBody) -> list[Label]:
+    """Say how many are numbered where there is no room for all."""
+    most = badges_that_fit(len(order), body)
+    if most == len(order):
+        return []
+    words = _("the first {n} are numbered").format(n=most)
+    return [Label(body.along.right, words, "note")]
 
 
 def _torn(outcome, body: PulledBody) -> list:

@@ -1,4 +1,4 @@
-"""Band 4 of a pulled member, is it tight enough? Each crack, the rules and the limit on one scale."""
+"""Band 4 of a pulled member, is it tight enough? Cracks, rules and limit on one scale."""
 
 from dataclasses import replace
 
@@ -6,7 +6,7 @@ import numpy as np
 
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import GAP, spread, width_of
-from crackkit.drawing.shapes import Circle, Lines, Polygon, Text, rectangle
+from crackkit.drawing.shapes import Circle, Lines, Text, line, rectangle
 from crackkit.drawing.width_scale import Scale, limit_mark, scale_axis, source_words
 from crackkit.drawing.words_on import heading, paragraph
 from crackkit.structures.pulled import PARTED
@@ -69,14 +69,13 @@ def _names(scale: Scale, rules, view: View) -> list:
     widths = [width_of(words, role) for _x, words, role in rows]
     low, high = scale.left, scale.frame.right - 4.0
     placed = spread([x for x, _words, _role in rows], widths, low, high, GAP)
-    y, shapes = scale.line - 22.0, []
+    y, shapes = scale.line - 24.0, []
     for (x, words, role), centre, wide in zip(rows, placed, widths, strict=True):
         foot = min(max(x, centre - wide / 2), centre + wide / 2)
-        mark = np.array([(x, scale.line - 9), (foot - 3, y + 4), (foot + 3, y + 4)])
         # the line of the limit must not run through the words
         shapes += [
             rectangle(centre - wide / 2 - 2, y - 11, wide + 4, 14, "paper"),
-            Polygon(mark, "badge"),
+            line(foot, y + 4, x, scale.line - 8, "leader"),
             Text(centre, y, words, role, "middle"),
         ]
     return shapes
