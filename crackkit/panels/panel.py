@@ -140,8 +140,8 @@ class Panel:
         return changes
 
     def _inner(self, item, value):
-        if item.declared.choices:
-            return value
+        if item.declared.choices:  # the page writes every choice as text
+            return {str(v): v for v, _label in item.declared.choices}.get(str(value), value)
         number = inner(float(value), item.declared.quantity, self.system, item.low, item.high)
         return round(number) if item.declared.quantity == "count" else number
 

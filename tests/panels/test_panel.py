@@ -191,3 +191,9 @@ def test_a_button_brings_the_next_crack_of_a_pulled_member():
     act(panel, "next_crack")
     assert len(panel.outcome.cracks) == 2
     assert panel.view.values["pull"][0] > 0
+
+
+def test_a_choice_of_numbers_comes_back_from_the_page_as_text():
+    panel = Panel(TensionMember(), choices=Preferences())
+    changed(panel, set={"number": "2"})
+    assert panel.structure.number == 2 and not panel.view.error
