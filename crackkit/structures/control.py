@@ -38,6 +38,8 @@ class Control:
         Least area of the main bars near one face [mm2], and the clause.
     years, fewest_years : float
         Years until carbonation reaches them, as laid and where they lie too high [years].
+    carbonated : float
+        Mean depth that carbonation has reached after 50 years [mm].
     draw_chart : callable
         Gives the Chart of widths over sizes and spacings.
     """
@@ -55,6 +57,7 @@ class Control:
     least_steel: tuple[float, str]
     years: float
     fewest_years: float
+    carbonated: float
     draw_chart: Callable[[], Chart]
 
     @property

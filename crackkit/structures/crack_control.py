@@ -16,7 +16,7 @@ from crackkit.structures import control_ranges as ranges
 from crackkit.structures.choice_chart import SIZES, choice_chart
 from crackkit.structures.control import Control
 from crackkit.structures.counts import Count
-from crackkit.structures.durability import AIR_CHOICES, years_until_rust
+from crackkit.structures.durability import AIR_CHOICES, carbonated_depth, years_until_rust
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.structures.materials import (
     code_family,
@@ -30,6 +30,8 @@ from crackkit.structures.strip_bars import StripBars
 from crackkit.structures.strip_stress import BENT, Strip, load_of
 from crackkit.structures.strip_width import strip_cracks
 from crackkit.words import _
+
+LIFE = 50.0  # years for which the depth of carbonation is told
 
 
 @dataclass(frozen=True)
@@ -290,6 +292,7 @@ class CrackControl:
             ),
             years=self._years(self.cover),
             fewest_years=self._years(self.cover - self.slack),
+            carbonated=carbonated_depth(LIFE, self.strength, self.air, self.curing),
             draw_chart=partial(
                 choice_chart,
                 strip,

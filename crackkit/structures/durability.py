@@ -1,6 +1,6 @@
 """How long the concrete over the bars keeps rust from beginning."""
 
-from crackkit.mechanics.carbonation import water_cement_of, years_to_reach
+from crackkit.mechanics.carbonation import carbonation_depth, water_cement_of, years_to_reach
 from crackkit.mechanics.concrete import mean_strength_en
 from crackkit.words import _
 
@@ -38,3 +38,19 @@ def years_until_rust(cover: float, strength: float, air: str, curing_days: float
         max(cover, 0.0), mix, humidity, curing_days, rain_share=share, wet_days=wet
     )
     return float(years)
+
+
+def carbonated_depth(years: float, strength: float, air: str, curing_days: float) -> float:
+    """Give the mean depth that the air has worked in by an age [mm].
+
+    Parameters
+    ----------
+    years : float
+        Age [years].
+    strength, air, curing_days
+        As for `years_until_rust`.
+    """
+    humidity, share, wet = AIRS[air]
+    mix = water_cement_of(mean_strength_en(strength))
+    depth = carbonation_depth(years, mix, humidity, curing_days, rain_share=share, wet_days=wet)
+    return float(depth)

@@ -224,3 +224,10 @@ def test_the_width_is_that_of_the_published_rule():
 def test_a_cover_out_of_range_names_it():
     with pytest.raises(InputError, match="Cover"):
         CrackControl(cover=90.0)
+
+
+@pytest.mark.parametrize("air", ["inside", "roofed"])
+def test_bars_as_deep_as_the_air_is_after_fifty_years_rust_after_fifty_years(air):
+    slab = replace(SLAB, air=air, strength=20.0)
+    reached = replace(slab, cover=slab.solve().control.carbonated)
+    assert reached.solve().control.years == pytest.approx(50.0, rel=1e-9)
