@@ -64,11 +64,16 @@ def _heading(outcome, frame: Frame, factor: float) -> list:
     question = _("How does it move?")
     if outcome.movement.falls_at is not None:
         return heading(frame, 1, question, (_("it breaks here: not to scale"),), "bad_word")
+    return heading(frame, 1, question, factor_notes(factor))
+
+
+def factor_notes(factor: float) -> tuple[str, ...]:
+    """State how many times larger the movement is drawn, the longest way first."""
     if factor < 1.0:
-        return heading(frame, 1, question, (_("movement not to scale"),))
+        return (_("movement not to scale"),)
+    times = f"{factor:.3g}" if factor < 1000.0 else f"{factor:.0f}"
     long, short = _("movement drawn {n} times larger"), _("movement ×{n}")
-    notes = tuple(words.format(n=f"{factor:.3g}") for words in (long, short))
-    return heading(frame, 1, question, notes)
+    return long.format(n=times), short.format(n=times)
 
 
 class _Shape:

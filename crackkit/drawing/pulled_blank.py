@@ -7,7 +7,7 @@ from crackkit.drawing.labels import width_of
 from crackkit.drawing.pulled_body import PulledBody
 from crackkit.drawing.pulled_pull import force_words
 from crackkit.drawing.pulled_section import pulled_section, section_texts
-from crackkit.drawing.shapes import Arrow, Circle, Picture, Text, line
+from crackkit.drawing.shapes import Arrow, Circle, Picture, Text, line, rectangle
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -19,7 +19,7 @@ FIRST_TASK, TASK = 366.0, 72.0
 QUESTIONS = (
     _("How does it move? Draw with a dashed line how long it gets, larger than it would be."),
     _("Where is it stretched, where does it crack first, second, third? Draw and number them."),
-    _("What holds the cracks? Sketch along the member how hard the bars are pulled."),
+    _("What holds the cracks? Sketch in the box how hard the bars are pulled, from end to end."),
     _("Is it tight enough? How many cracks at the end, how far apart, and how wide?"),
 )
 
@@ -55,6 +55,8 @@ def sheet(structure, view: View = PLAIN) -> Picture:
     shapes = (
         *_member(body, width, view),
         *pulled_section(structure, section, view),
+        rectangle(430.0, 226.0, 480.0, 104.0, "support"),
+        Text(440.0, 244.0, _("room to sketch"), "note"),
         *_questions(),
     )
     return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
@@ -72,15 +74,20 @@ def _member(body: PulledBody, width: float, view: View) -> list:
 
 
 def _pull(body: PulledBody, width: float, view: View) -> list:
-    y, left, right = (body.top + body.bottom) / 2, body.along.left, body.along.right
+    """Arrows at both ends, faint ones while nothing pulls, and none once the pull has let go."""
+    structure = body.structure
+    told = _before_words(structure, width, view)
+    if told and not structure.pull:
+        return told
+    y, reach = (body.top + body.bottom) / 2, 32.0
+    left, right = body.along.left - body.hold, body.along.right + body.hold
+    role = "load" if structure.pull else "spread_load"
     arrows = [
-        Arrow(left - body.hold, y, left - body.hold - 32, y, "load", 11.0),
-        Arrow(right + body.hold, y, right + body.hold + 32, y, "load", 11.0),
+        Arrow(left, y, left - reach, y, role, 11.0),
+        Arrow(right, y, right + reach, y, role, 11.0),
     ]
-    words = [*_before_words(body.structure, width, view)]
-    if not body.structure.pull:
-        return words
-    return [*arrows, *force_words(body, 6.0, width - 6.0, view), *words]
+    words = force_words(body, 6.0, width - 6.0, view) if structure.pull else []
+    return [*arrows, *words, *told]
 
 
 def _before_words(structure, width: float, view: View) -> list:

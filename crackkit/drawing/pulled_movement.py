@@ -6,7 +6,7 @@ import numpy as np
 
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.movement_band import exaggeration
+from crackkit.drawing.movement_band import exaggeration, factor_notes
 from crackkit.drawing.pulled_body import PulledBody
 from crackkit.drawing.pulled_frames import along_pulled
 from crackkit.drawing.pulled_pull import pull_arrows
@@ -76,11 +76,7 @@ def _heading(outcome, frame: Frame, factor: float) -> list:
     question = _("How does it move?")
     if abs(outcome.movement.largest) < STILL:
         return heading(frame, 1, question, (_("nothing moves yet"), _("no movement")))
-    if factor < 1.0:
-        return heading(frame, 1, question, (_("movement not to scale"),))
-    long, short = _("movement drawn {n} times larger"), _("movement ×{n}")
-    notes = tuple(words.format(n=f"{factor:.3g}") for words in (long, short))
-    return heading(frame, 1, question, notes)
+    return heading(frame, 1, question, factor_notes(factor))
 
 
 def _how_much(outcome, body: PulledBody, shape: Moved, frame: Frame, view: View) -> list:

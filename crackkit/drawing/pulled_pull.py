@@ -9,7 +9,7 @@ from crackkit.units import shown
 from crackkit.units.quantities import scale
 from crackkit.words import _
 
-GRIP = 6.0  # radius
+GRIP, OUT = 6.0, 7.0  # radius, and how far out on the arrow
 LEAST, MORE = 20.0, 12.0  # length of an arrow at a small pull, and what a great one adds
 LIFT = 22.0  # of the words over the top face
 
@@ -63,7 +63,7 @@ def _dragged(start: float, tip: float, y: float, body: PulledBody, pull, view: V
     if not view.live:
         return Group(tuple(parts))
     parts.insert(0, rectangle(start - 14, y - 16, tip - start + 28, 32, "hit"))
-    parts.append(Circle(start, y, GRIP, "grip"))
+    parts.append(Circle(start + OUT, y, GRIP, "grip"))
     return Group(tuple(parts), _handle(body, pull, view))
 
 

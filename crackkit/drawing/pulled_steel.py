@@ -39,24 +39,40 @@ SHORT_SQUEEZED_KEY = (SHORT_KEY[0], (_("concrete, squeezed"), "squeezed_area"), 
 def pulled_steel(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
     chart = _chart(outcome, frame)
-    shapes = [
-        *heading(frame, 3, _("What holds the cracks?")),
+    title = heading(frame, 3, _("What holds the cracks?"))
+    lost = _nothing_holds(outcome)
+    if lost:
+        return [*title, *_empty(chart, lost), *chart.foot(view)]
+    return [
+        *title,
         *chart.grid("stress", view, 4),
         *chart.foot(view),
+        *_shares(outcome, chart),
+        *_words(outcome, chart, view),
+        *_key(outcome, frame),
     ]
-    nothing = _nothing_holds(outcome)
-    if nothing:
-        x, room = chart.along.left + 14, chart.along.right - chart.along.left - 28
-        return [*shapes, *paragraph(x, chart.top + 30, nothing, "bad_word", room)]
-    return [*shapes, *_shares(outcome, chart), *_words(outcome, chart, view), *_key(outcome, frame)]
 
 
-def _nothing_holds(outcome) -> str:
-    if not outcome.steel:
-        return _("No bars: nothing takes over when the concrete cracks.")
+def _nothing_holds(outcome) -> tuple[str, ...]:
+    """Sentences on a member without bars that hold; none where they do."""
+    if outcome.pulled.ended == PARTED and outcome.steel:
+        return (_("The bars could not take over what the concrete let go."),)
+    if outcome.steel:
+        return ()
+    words = _("No bars: nothing takes over when the concrete cracks.")
     if outcome.pulled.ended == PARTED:
-        return _("The bars could not take over what the concrete let go.")
-    return ""
+        return (words,)
+    return (words, _("Until then the concrete carries the whole pull alone."))
+
+
+def _empty(chart: AlongChart, sentences) -> list:
+    left, right = chart.along.left, chart.along.right
+    y, shapes = (chart.top + chart.bottom) / 2 - 12.0, []
+    for words, role in zip(sentences, ("bad_word", "note"), strict=False):
+        rows = paragraph(left + 14, y, words, role, right - left - 28)
+        shapes += rows
+        y += 15.0 * len(rows) + 6.0
+    return [*shapes, line(left, chart.bottom, right, chart.bottom, "axis")]
 
 
 def _chart(outcome, frame: Frame) -> AlongChart:

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from crackkit.drawing.frames import View
 from crackkit.drawing.labels import covered_grips, faults, text_boxes
-from crackkit.drawing.movement_band import exaggeration
+from crackkit.drawing.movement_band import exaggeration, factor_notes
 from crackkit.drawing.pulled_body import PulledBody
 from crackkit.drawing.pulled_frames import along_pulled, pulled_layout
 from crackkit.drawing.pulled_movement import moved
@@ -214,6 +214,12 @@ def test_the_pieces_lie_apart_by_the_cracks_and_end_where_the_member_ends(name):
     assert longer == pytest.approx(factor * along.scale * outcome.movement.largest)
     behind = shape.pieces[0, 0, 0] - shape.left
     assert behind == pytest.approx(-factor * along.scale * outcome.pulled.now.slip[0])
+
+
+def test_a_large_factor_is_written_in_full():
+    notes = [words for factor in (1000.0, 2500.0) for words in factor_notes(factor)]
+    assert [words for words in notes if "e+" in words] == []
+    assert "movement drawn 2500 times larger" in notes
 
 
 GOLDEN = {
