@@ -57,6 +57,7 @@ _LIGHT = {
     "bad": "#a8261b",
     "warn": "#8a5a00",
     "ground": "#8c857a",
+    "share": "#8c857a",
     "grip": "#ffffff",
 }
 _DARK = {
@@ -75,6 +76,7 @@ _DARK = {
     "bad": "#ff8a7a",
     "warn": "#f2bd55",
     "ground": "#8f8a80",
+    "share": "#8f8a80",
     "grip": "#12171b",
 }
 _PROJECTOR = _LIGHT | {"paper": "#ffffff", "ink": "#000000", "soft": "#3c464c", "edge": "#000000"}
@@ -94,6 +96,7 @@ _PRINT = {
     "bad": "#000000",
     "warn": "#000000",
     "ground": "#707070",
+    "share": "#c4c4c4",
     "grip": "#ffffff",
 }
 
@@ -109,7 +112,7 @@ def _filled(c: dict) -> dict:
         "concrete": Style(fill=c["concrete"], stroke=c["edge"], width=1.4),
         "stretched_area": Style(fill=c["stretched"], opacity=0.16),
         "squeezed_area": Style(fill=c["squeezed"], opacity=0.30),
-        "concrete_area": Style(fill=c["ground"], opacity=0.34),
+        "concrete_area": Style(fill=c["share"], opacity=0.34),
         "bar_dot": Style(fill=c["bar"], stroke=c["paper"], width=1.0),
         "grip": Style(fill=c["grip"], stroke=c["ink"], width=2.0),
         "support": Style(fill=c["paper"], stroke=c["ink"], width=1.6),
