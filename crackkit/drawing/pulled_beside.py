@@ -1,6 +1,6 @@
 """Ten members side by side: the same in everything but their concrete."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -8,7 +8,6 @@ from crackkit.drawing.frames import Along, Frame, View
 from crackkit.drawing.pulled_cracks import through_cracks
 from crackkit.drawing.shapes import Text, rectangle
 from crackkit.drawing.words_on import heading
-from crackkit.structures.pull_history import history
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -62,10 +61,8 @@ def _strips(outcome) -> list[Strip]:
     own = (none, none) if parted is not None else (state.now.cracks, state.now.widths)
     found = [Strip(_("this one"), *own, parted)]
     for k, one in enumerate(state.siblings):
-        past = history(replace(state.sample, seed=one.seed)).sequence
-        over = not past.held and state.greatest >= past.greatest_pull
-        at = float(past.position[0]) if over else None
-        found.append(Strip(_("number {n}").format(n=k + 2), one.cracks, one.widths, at))
+        name = _("number {n}").format(n=k + 2)
+        found.append(Strip(name, one.cracks, one.widths, one.parted_at))
     return found
 
 

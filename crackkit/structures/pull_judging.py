@@ -100,9 +100,10 @@ def numbers(tie, state: Pulled, cracks: tuple[Crack, ...]) -> tuple[Told, ...]:
     """Give the numbers that sum up the member."""
     parted = state.ended == PARTED
     total = state.now.mean_strain * tie.length
+    way = _("gets longer by") if total >= 0 else _("gets shorter by")
     first = _("yields before") if state.first_pull is None else state.first_pull
     return (
-        Told("longer", _("gets longer by"), "—" if parted else total, "movement"),
+        Told("longer", way, "—" if parted else abs(total), "movement"),
         Told("first", _("first crack at"), first, "force"),
         Told("next", _("next crack at"), _next(state), "force"),
         Told("stress", _("pull in the bars"), _stress(state), "stress"),
@@ -118,7 +119,9 @@ def _next(state: Pulled) -> float | str:
 
 
 def _stress(state: Pulled) -> float | str:
-    return state.steel_at_crack if state.ended != PARTED and state.steel_at_crack else "—"
+    """Greatest stress in the bars: at a crack while it is pulled, else wherever it is."""
+    most = float(state.now.steel_stress.max(initial=0.0))
+    return most if state.ended != PARTED and most > 0 else "—"
 
 
 def _widest(cracks: tuple[Crack, ...]) -> float | str:

@@ -23,12 +23,15 @@ class Sibling:
     seed : int
         Which concrete.
     cracks, widths : ndarray
-        Places of its cracks [mm] and their widths [mm].
+        Places of its cracks [mm] and their widths [mm]; where it parted, those just before.
+    parted_at : float or None
+        Where it has parted [mm], if nothing held its first crack.
     """
 
     seed: int
     cracks: np.ndarray
     widths: np.ndarray
+    parted_at: float | None = None
 
 
 @dataclass(frozen=True)
@@ -158,8 +161,11 @@ def _order(past: History, found) -> tuple[int, ...]:
 
 def _sibling(sample: Sample, other: int, pull: float, greatest: float) -> Sibling:
     twin = replace(sample, seed=sample.seed + other)
-    state = _state(history(twin), pull, greatest)
-    return Sibling(twin.seed, state.cracks, state.widths)
+    past = history(twin)
+    state = _state(past, pull, greatest)
+    parted = _ended(past, greatest) == PARTED
+    at = float(past.sequence.position[0]) if parted else None
+    return Sibling(twin.seed, state.cracks, state.widths, at)
 
 
 def pulled_cracks(state: Pulled, bars: tuple[str, ...], depth: float) -> tuple[Crack, ...]:
