@@ -127,6 +127,9 @@ def _filled(c: dict) -> dict:
         "wall": Style(fill=c["card"], stroke=c["ground"], width=1.2),
         "covered": Style(fill=c["good"], opacity=0.16),
         "uncovered": Style(fill=c["bad"], opacity=0.22),
+        "tight_area": Style(fill=c["good"], opacity=0.34),
+        "wide_area": Style(fill=c["warn"], opacity=0.34),
+        "gaping_area": Style(fill=c["bad"], opacity=0.42),
         "hit": Style(fill=c["paper"], opacity=0.0),
     }
 
@@ -162,6 +165,9 @@ def _stroked(c: dict) -> dict:
         "threshold": Style(stroke=c["ink"], width=1.2, dash="1.5 3"),
         "calm_hatch": Style(stroke=c["good"], width=0.9),
         "bad_line": Style(stroke=c["bad"], width=1.6),
+        "wide_hatch": Style(stroke=c["warn"], width=0.8, opacity=0.7),
+        "gaping_hatch": Style(stroke=c["bad"], width=0.8, opacity=0.7),
+        "steel_now": Style(stroke=c["ink"], width=1.8, dash="6 4"),
         "bang": Style(stroke=c["paper"], width=2.0),
     }
 

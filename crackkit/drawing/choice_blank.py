@@ -1,0 +1,100 @@
+"""A strip before anything is known of it: to make a call on, and a page to draw on."""
+
+import numpy as np
+
+from crackkit.drawing.choice_piece import Piece
+from crackkit.drawing.choice_section import choice_section
+from crackkit.drawing.choice_section_words import across_told, main_told
+from crackkit.drawing.frames import PLAIN, Frame, View
+from crackkit.drawing.shapes import Circle, Picture, Text, line
+from crackkit.structures.strip_stress import BENT
+from crackkit.units import shown
+from crackkit.words import _
+
+WIDTHS = (460.0, 1100.0)  # least and largest width of the paper on a screen
+SHEET = 1000.0, 652.0
+FIRST_TASK, TASK = 372.0, 72.0
+QUESTIONS = (
+    _("How does it move? Draw its shape with a dashed line; mark the face that gets longer."),
+    _("Where is it stretched, where does it crack? Draw the cracks: how far apart?"),
+    _("What holds the crack? Which bars would keep it finer with the same steel? Sketch them."),
+    _("Is it tight enough? How wide is each crack, and what may it be in this place?"),
+)
+
+
+def before(structure, view: View = PLAIN) -> Picture:
+    """Draw the strip from the side and its cross-section, and nothing of what comes of it.
+
+    Parameters
+    ----------
+    structure : CrackControl
+    view : View
+        Units and width of the paper.
+    """
+    width = float(np.clip(view.width or 840.0, *WIDTHS))
+    side = Frame(8.0, 0.0, width - 16.0, 150.0)
+    section = Frame(14.0, 138.0, width - 28.0, 318.0)
+    shapes = (*_side(structure, side, view), *_section(structure, section, view))
+    height = section.bottom + 8.0
+    return Picture(width, height, shapes, _("Your call"), _told(structure, view))
+
+
+def sheet(structure, view: View = PLAIN) -> Picture:
+    """Draw the page on which a class makes its prediction by hand.
+
+    Parameters
+    ----------
+    structure : CrackControl
+    view : View
+        Units.
+    """
+    width, height = SHEET
+    side = Frame(60.0, 20.0, 420.0, 150.0)
+    section = Frame(500.0, 12.0, 440.0, 318.0)
+    shapes = (
+        *_side(structure, side, view),
+        *_section(structure, section, view),
+        *_questions(),
+    )
+    return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
+
+
+def _side(structure, frame: Frame, view: View) -> list:
+    piece = Piece(structure, frame, frame.top + 34.0)
+    title = _("The strip from the side: {what}").format(what=_action_words(structure))
+    return [Text(frame.left + 12, frame.top + 20, title, "label_bold"), piece.block, *piece.bars()]
+
+
+def _section(structure, frame: Frame, view: View) -> list:
+    still = View(view.system, view.layout, False, view.width)
+    return choice_section(structure, None, frame, still)
+
+
+def _action_words(structure) -> str:
+    return _("bent, the bottom stretched") if structure.action == BENT else _("pulled straight")
+
+
+def _questions() -> list:
+    shapes = []
+    for k, question in enumerate(QUESTIONS):
+        y = FIRST_TASK + TASK * k
+        shapes += [
+            Circle(70.0, y - 5, 10.0, "badge"),
+            Text(70.0, y - 0.8, str(k + 1), "badge_word", "middle"),
+            Text(90.0, y, question, "label"),
+            line(90.0, y + 26, 940.0, y + 26, "grid"),
+            line(90.0, y + 50, 940.0, y + 50, "grid"),
+        ]
+    return shapes
+
+
+def _told(structure, view: View) -> str:
+    """Say in words what is drawn."""
+    text = _("A strip {depth} deep, {action}. {main} {across} Cover {cover}.")
+    return text.format(
+        depth=shown(structure.depth, "size", view.system),
+        action=_action_words(structure),
+        main=main_told(structure, view),
+        across=across_told(structure, view),
+        cover=shown(structure.cover, "size", view.system),
+    )

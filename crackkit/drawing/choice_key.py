@@ -1,0 +1,61 @@
+"""The key under the field: what each look means, in words."""
+
+from crackkit.drawing.choice_field import CLOSE, FAR, GAPING, TIGHT, WIDE, YIELDS, ChoiceField
+from crackkit.drawing.choice_lanes import patches
+from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.labels import width_of
+from crackkit.drawing.shapes import Circle, Text, line
+from crackkit.units import shown
+from crackkit.words import _
+
+ROW, SWATCH, GAP = 17.0, 20.0, 16.0
+STEEL, CHOSEN = 6, 7  # what is said beside the kinds of the field
+
+
+def key_entries(field: ChoiceField, view: View) -> list[tuple[int, str]]:
+    """Kinds that are on the field, with their words."""
+    limit = shown(field.outcome.verdict.limit.width, "width", view.system)
+    words = {
+        TIGHT: _("tight: up to {limit}").format(limit=limit),
+        WIDE: _("too wide"),
+        GAPING: _("half again too wide"),
+        YIELDS: _("bars give way"),
+        CLOSE: _("stones do not pass"),
+        FAR: _("too far apart"),
+    }
+    there = {kind for kind, *_place in field.runs}
+    entries = [(kind, words[kind]) for kind in words if kind in there]
+    return [*entries, (STEEL, _("same steel")), (CHOSEN, _("your bars"))]
+
+
+def key_rows(entries, width: float) -> list[list[tuple[float, int, str]]]:
+    """Lay entries in rows: (place from the left, kind, words)."""
+    rows, x = [[]], 0.0
+    for kind, words in entries:
+        wide = SWATCH + 6.0 + width_of(words, "note")
+        if rows[-1] and x + wide > width:
+            rows.append([])
+            x = 0.0
+        rows[-1].append((x, kind, words))
+        x += wide + GAP
+    return rows
+
+
+def key(rows, frame: Frame) -> list:
+    """Draw the rows."""
+    shapes = []
+    for k, row in enumerate(rows):
+        y = frame.top + ROW * k + 12.0
+        for x, kind, words in row:
+            shapes += _swatch(kind, frame.left + x, y)
+            shapes.append(Text(frame.left + x + SWATCH + 6.0, y, words, "note"))
+    return shapes
+
+
+def _swatch(kind: int, x: float, y: float) -> list:
+    if kind == STEEL:
+        return [line(x, y - 4, x + SWATCH, y - 4, "steel_now")]
+    if kind == CHOSEN:
+        middle = x + SWATCH / 2
+        return [Circle(middle, y - 4, 6.0, "grip"), Circle(middle, y - 4, 3.2, "badge")]
+    return patches(kind, [(x, y - 10.0, x + SWATCH, y + 2.0)])

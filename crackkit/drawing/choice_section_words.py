@@ -1,0 +1,92 @@
+"""What is written beside and below the cross-section of a strip."""
+
+from crackkit.drawing.choice_cut import Cut
+from crackkit.drawing.frames import View
+from crackkit.drawing.labels import spread
+from crackkit.drawing.shapes import Text, line
+from crackkit.drawing.words_on import wrapped
+from crackkit.structures import control_ranges as ranges
+from crackkit.structures.strip_stress import BENT
+from crackkit.units import shown
+from crackkit.words import _
+
+BELOW = 92.0  # first line of words under the face
+LINE = 15.0
+
+
+def side_words(cut: Cut, control, view: View) -> list:
+    """Name at the right side what the rules ask for, and how deep the air has worked in."""
+    if control is None:
+        return []
+    rows = []
+    asked = max(cut.y(control.asked.cover), cut.top)
+    told = shown(control.asked.cover, "size", view.system)
+    short = control.cover < control.asked.cover - 0.5
+    role = "bad_word" if short else "label"
+    rows.append((asked, [_("cover asked"), told], role))
+    deep = max(cut.y(control.carbonated / 2), cut.top)
+    told = shown(control.carbonated, "size", view.system)
+    reached = control.carbonated > control.cover
+    rows.append((deep, [_("air, 50 years"), told], "bad_word" if reached else "note"))
+    heights = spread(
+        [row[0] for row in rows], [2 * LINE] * 2, cut.frame.top + 34.0, cut.face + 40.0, 5.0
+    )
+    shapes = []
+    for (wish, lines, role), y in zip(rows, heights, strict=True):
+        x = cut.right + 26
+        shapes.append(line(cut.right + 8, wish, x - 4, y, "leader"))
+        shapes += [Text(x, y - 3 + LINE * k, words, role) for k, words in enumerate(lines)]
+    return shapes
+
+
+def told_below(cut: Cut, view: View) -> list:
+    """Say under the sizes which bars they are."""
+    y, x = cut.frame.bottom - 6.0, cut.frame.left + 4
+    rows = [row for text in section_texts(cut, view) for row in _rows(text, cut)]
+    first = y - LINE * (len(rows) - 1)
+    return [Text(x, first + LINE * k, text, "note") for k, text in enumerate(rows)]
+
+
+def _rows(text: str, cut: Cut) -> list[str]:
+    return wrapped(text, "note", cut.frame.width - 8)
+
+
+def section_texts(cut: Cut, view: View) -> list[str]:
+    """Main bars, bars across, what is not drawn."""
+    structure = cut.structure
+    texts = [f"{main_told(structure, view)} {across_told(structure, view)}".strip()]
+    more = []
+    if structure.fibres != "none":
+        more.append(_("Strokes: fibres."))
+    if not cut.whole and structure.action != BENT:
+        more.append(_("The upper face is alike."))
+    elif not cut.whole:
+        more.append(_("Only the stretched face is drawn."))
+    return [*texts, " ".join(more)] if more else texts
+
+
+def size_told(size: str) -> str:
+    """Name a bar size."""
+    return size if size.startswith("#") else f"{size} mm"
+
+
+def main_told(structure, view: View) -> str:
+    """Say which bars there are, and how many or how far apart."""
+    size = size_told(structure.size)
+    if ranges.is_beam(structure):
+        return _("Dots: the main bars, {n} × {size}.").format(n=structure.number, size=size)
+    every = shown(structure.spacing, "size", view.system)
+    return _("Dots: main bars, {size} every {distance}.").format(size=size, distance=every)
+
+
+def across_told(structure, view: View) -> str:
+    """Say which bars run the other way."""
+    if ranges.is_beam(structure):
+        return ""
+    if not ranges.has_across(structure):
+        return _("No bars across.")
+    text = _("Line: bars across, {size} every {distance}.")
+    return text.format(
+        size=size_told(structure.cross_size),
+        distance=shown(structure.cross_spacing, "size", view.system),
+    )
