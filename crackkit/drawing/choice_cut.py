@@ -7,9 +7,9 @@ from crackkit.drawing.choice_piece import layers
 from crackkit.drawing.frames import Frame
 from crackkit.structures.control_ranges import is_slab
 
-LEFT, RIGHT = 84.0, 104.0  # for the words on both sides
-TOP, TALL = 38.0, 164.0  # from the frame to the concrete; largest drawn depth
-BAYS = 2.3  # distances of bars that are shown at the least
+LEFT, RIGHT = 84.0, 112.0  # for the words on both sides
+TOP, TALL = 38.0, 172.0  # from the frame to the concrete; largest drawn depth
+BAYS = 2.05  # distances of bars that are shown at the least
 COVERS, LEAST = 4.5, 160.0  # depth shown: so many covers, at the least so much [mm]
 MIDDLE = 0.62  # share of the depth that shows bars at mid-depth
 

@@ -42,9 +42,9 @@ def _wide(width: float) -> ChoiceLayout:
         movement=Frame(14, 8, left, 112),
         stretch=Frame(14, 128, left, 196),
         section=Frame(14, 334, left, 324),
-        verdict=Frame(x, 12, broad, 104),
-        scale=Frame(x, 128, broad, 178),
-        chart=Frame(x, 318, broad, 340),
+        verdict=Frame(x, 12, broad, 90),
+        scale=Frame(x, 114, broad, 174),
+        chart=Frame(x, 300, broad, 358),
         tiles=tile_frames(14, 668, width - 18, columns, 6),
     )
 

@@ -1,5 +1,6 @@
 """The key under the field: what each look means, in words."""
 
+from crackkit.drawing.choice_chips import chip, chip_box
 from crackkit.drawing.choice_field import CLOSE, FAR, GAPING, TIGHT, WIDE, YIELDS, ChoiceField
 from crackkit.drawing.choice_lanes import patches
 from crackkit.drawing.frames import Frame, View
@@ -12,17 +13,37 @@ ROW, SWATCH, GAP = 17.0, 20.0, 16.0
 STEEL, CHOSEN = 6, 7  # what is said beside the kinds of the field
 
 
-def key_entries(field: ChoiceField, view: View) -> list[tuple[int, str]]:
-    """Kinds that are on the field, with their words."""
-    limit = shown(field.outcome.verdict.limit.width, "width", view.system)
-    words = {
-        TIGHT: _("tight: up to {limit}").format(limit=limit),
+def kind_words(field: ChoiceField, taken: list) -> list:
+    """Write on each kind what it is, where its widest lane has room."""
+    shapes = []
+    for kind, words in _plain_words().items():
+        half = width_of(words, "label") / 2 + 8.0
+        wide = [run for run in field.runs if run[0] == kind and run[3] - run[2] > 2 * half]
+        for _kind, k, left, right in sorted(wide, key=lambda run: run[2] - run[3]):
+            place = (left + right) / 2, field.middle(k) + 4.5, words, "label"
+            room = chip_box(*place)
+            if not any(room.meets(other) for other in taken):
+                taken.append(room)
+                shapes += chip(*place)
+                break
+    return shapes
+
+
+def _plain_words() -> dict:
+    return {
+        TIGHT: _("tight"),
         WIDE: _("too wide"),
         GAPING: _("half again too wide"),
         YIELDS: _("bars give way"),
         CLOSE: _("stones do not pass"),
         FAR: _("too far apart"),
     }
+
+
+def key_entries(field: ChoiceField, view: View) -> list[tuple[int, str]]:
+    """Kinds that are on the field, with their words."""
+    limit = shown(field.outcome.verdict.limit.width, "width", view.system)
+    words = _plain_words() | {TIGHT: _("tight: up to {limit}").format(limit=limit)}
     there = {kind for kind, *_place in field.runs}
     entries = [(kind, words[kind]) for kind in words if kind in there]
     return [*entries, (STEEL, _("same steel")), (CHOSEN, _("your bars"))]

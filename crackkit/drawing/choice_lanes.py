@@ -17,11 +17,11 @@ FILLS = {
 STROKES = {
     WIDE: "wide_hatch",
     GAPING: "gaping_hatch",
-    YIELDS: "bad_line",
+    YIELDS: "gaping_hatch",
     CLOSE: "leader",
     FAR: "leader",
 }
-STEPS = {WIDE: 12.0, GAPING: 6.0, YIELDS: 6.0, CLOSE: 7.0, FAR: 7.0}
+STEPS = {WIDE: 12.0, GAPING: 6.0, YIELDS: 5.0, CLOSE: 7.0, FAR: 7.0}
 
 
 def lanes(field: ChoiceField) -> list:

@@ -43,8 +43,8 @@ def _neighbours(field: ChoiceField):
     return [(a, b) for a, b in zip(runs, runs[1:], strict=False) if a[1] == b[1]]
 
 
-def width_lines(field: ChoiceField, taken: list, view: View) -> list:
-    """Draw lines of equal crack width, each with its width where there is room."""
+def width_lines(field: ChoiceField, taken: list, view: View) -> tuple[list, list]:
+    """Draw lines of equal crack width; give lines, and words where there is room."""
     limit, shapes, words = field.outcome.verdict.limit.width, [], []
     for level in LEVELS[view.system]:
         if abs(level / limit - 1.0) < CLEAR:
@@ -52,7 +52,7 @@ def width_lines(field: ChoiceField, taken: list, view: View) -> list:
         places = crossings(field, level)
         shapes += _threads(field, places, "leader")
         words += _named(field, places, shown(level, "width", view.system), taken, "tick")
-    return [*shapes, *words]
+    return shapes, words
 
 
 def steel_places(field: ChoiceField, times: float) -> dict[int, float]:
@@ -63,8 +63,8 @@ def steel_places(field: ChoiceField, times: float) -> dict[int, float]:
     return {k: float(x[k]) for k in np.flatnonzero(inside).tolist()}
 
 
-def steel_lines(field: ChoiceField, taken: list, view: View) -> list:
-    """Draw lines of equal steel; in a slab each with its weight."""
+def steel_lines(field: ChoiceField, taken: list, view: View) -> tuple[list, list]:
+    """Draw lines of equal steel; give lines, and of a slab the weights."""
     shapes, words = [], []
     for times in sorted(WEIGHTS, key=lambda n: n != 1.0):
         places = steel_places(field, times)
@@ -73,7 +73,7 @@ def steel_lines(field: ChoiceField, taken: list, view: View) -> list:
             told = shown(times * main_mass(field.outcome), "mass_per_area", view.system)
             role = "label_bold" if times == 1.0 else "tick"
             words += _named(field, places, told, taken, role)
-    return [*shapes, *words]
+    return shapes, words
 
 
 def main_mass(outcome) -> float:

@@ -3,7 +3,7 @@
 from crackkit.drawing.axes import bottom_axis, ticks
 from crackkit.drawing.choice_chosen import chosen_box, chosen_mark
 from crackkit.drawing.choice_field import ChoiceField
-from crackkit.drawing.choice_key import ROW, key, key_entries, key_rows
+from crackkit.drawing.choice_key import ROW, key, key_entries, key_rows, kind_words
 from crackkit.drawing.choice_lanes import lanes
 from crackkit.drawing.choice_lines import limit_line, steel_lines, width_lines
 from crackkit.drawing.choice_section_words import size_told
@@ -38,9 +38,10 @@ def choice_map(outcome, frame: Frame, view: View) -> list:
 
 
 def _lines(field: ChoiceField, taken: list, view: View) -> list:
-    # lines of steel above those of width, yet their words are placed first
-    steel = steel_lines(field, taken, view)
-    return [*width_lines(field, taken, view), *steel]
+    # no line runs through words; those on steel are placed first, a word on each kind last
+    steel, weights = steel_lines(field, taken, view)
+    widths, told = width_lines(field, taken, view)
+    return [*widths, *steel, *told, *weights, *kind_words(field, taken)]
 
 
 def _title(outcome) -> str:

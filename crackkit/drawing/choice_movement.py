@@ -27,12 +27,20 @@ def choice_movement(structure, load: float | None, frame: Frame, view: View) -> 
     sketch = Frame(frame.left + 26, frame.top + 44, SKETCH, THICK)
     bent = structure.action == BENT
     words = [_bent_words() if bent else _pulled_words(), _load_words(structure, load, view)]
+    if load == 0.0:
+        words = [_("No load: nothing stretches it but its own shrinking.")]
     x = sketch.right + 56
     return [
         *heading(frame, 1, _("How does it move?"), (_("not to scale"),)),
-        *(_bent(sketch) if bent else _pulled(sketch)),
+        *_sketch(sketch, load, bent),
         *paragraph(x, frame.top + 44, " ".join(words), "label", frame.right - x - 4, 5),
     ]
+
+
+def _sketch(sketch: Frame, load: float | None, bent: bool) -> list:
+    if load == 0.0:
+        return [rectangle(sketch.left, sketch.top, SKETCH, THICK, "concrete")]
+    return _bent(sketch) if bent else _pulled(sketch)
 
 
 def _bent_words() -> str:

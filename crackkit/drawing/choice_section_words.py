@@ -25,16 +25,16 @@ def side_words(cut: Cut, control, view: View) -> list:
     role = "bad_word" if short else "label"
     rows.append((asked, [_("cover asked"), told], role))
     deep = max(cut.y(control.carbonated / 2), cut.top)
-    told = shown(control.carbonated, "size", view.system)
+    told = _("reaches {depth}").format(depth=shown(control.carbonated, "size", view.system))
     reached = control.carbonated > control.cover
-    rows.append((deep, [_("air, 50 years"), told], "bad_word" if reached else "note"))
+    rows.append((deep, [_("in 50 years air"), told], "bad_word" if reached else "note"))
     heights = spread(
-        [row[0] for row in rows], [2 * LINE] * 2, cut.frame.top + 34.0, cut.face + 40.0, 5.0
+        [row[0] for row in rows], [2 * LINE] * 2, cut.frame.top + 34.0, cut.face + 13.0, 5.0
     )
     shapes = []
     for (wish, lines, role), y in zip(rows, heights, strict=True):
-        x = cut.right + 26
-        shapes.append(line(cut.right + 8, wish, x - 4, y, "leader"))
+        x = cut.right + 20
+        shapes.append(line(cut.right + 8, wish, x - 3, y, "leader"))
         shapes += [Text(x, y - 3 + LINE * k, words, role) for k, words in enumerate(lines)]
     return shapes
 

@@ -54,7 +54,8 @@ def spacing_size(cut: Cut, view: View) -> list:
         return []
     a, b = cut.bay
     y, words = cut.face + FIRST, shown(cut.main.spacing, "size", view.system)
-    shapes = [line(x, max(cut.heights(cut.main)), x, y + 5, "leader") for x in (a, b)]
+    low = max(cut.heights(cut.main)) + cut.main.diameter / 2 * cut.scale
+    shapes = [line(x, low, x, y + 5, "leader") for x in (a, b)]
     half = width_of(words, "label_bold") / 2
     if b - a > NEAR:
         shapes += [Arrow((a + b) / 2, y, x, y, "spread_load", 6.0) for x in (a, b)]

@@ -47,7 +47,7 @@ def heading(frame: Frame, number: int, text: str, notes=(), role: str = "note") 
 def wrapped(text: str, role: str, width: float) -> list[str]:
     """Break a sentence into lines that fit the width [drawing units]."""
     lines, current = [], ""
-    for word in text.split():
+    for word in text.split(" "):  # a number and its unit stay together
         longer = f"{current} {word}".strip()
         if current and width_of(longer, role) > width:
             lines.append(current)
