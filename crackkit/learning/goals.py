@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from crackkit.learning import choice_checks as choosing
 from crackkit.learning import holding_checks as holding
 from crackkit.learning import laying_checks as laying
 from crackkit.learning.check import Check
@@ -53,6 +54,32 @@ def _steel(task, system: str) -> str:
     return _("The bars weigh at most {steel}.").format(steel=steel)
 
 
+def _hold_alone(task, _system: str) -> str:
+    text = _("The bars alone, fibres not counted, hold {n} times this pull before they give way.")
+    return text.format(n=task.reserve)
+
+
+def _fine_both(task, system: str) -> str:
+    text = _("No crack is wider than {width}, whichever way it runs.")
+    return text.format(width=_width(task, system))
+
+
+def _dose(_task, _system: str) -> str:
+    text = _("Fibres, if any: at most {dose}, for the plant cannot mix more.")
+    return text.format(dose=choosing.dosage_text(choosing.MOST_FIBRES))
+
+
+def _square(task, system: str) -> str:
+    square = {"SI": _("square metre"), "US": _("square foot")}[system]
+    alone, beside = (choosing.most_bars(task, fibres) for fibres in ("none", "any"))
+    text = _(
+        "The bars weigh at most {alone} on a {square}; with fibres, which cost as well, at most "
+        "{beside}."
+    )
+    masses = {"alone": shown(alone, "mass", system), "beside": shown(beside, "mass", system)}
+    return text.format(square=square, **masses)
+
+
 def _plain(text: str) -> Callable[..., str]:
     def said(_task, _system: str) -> str:
         return text
@@ -74,7 +101,18 @@ STEEL = Goal(_steel, holding.steel)
 ROOM = Goal(_plain(_("The stones of the concrete pass between the bars.")), laying.room)
 MAT = Goal(_plain(_("The bars of a mat lie no farther apart than the rules allow.")), laying.mat)
 COVER = Goal(_plain(_("The cover is at least what this place asks for.")), laying.cover)
+HOLD_ALONE = Goal(_hold_alone, choosing.hold)
+FINE_BOTH = Goal(_fine_both, choosing.fine)
+DOSE = Goal(_dose, choosing.dose)
+SQUARE = Goal(_square, choosing.steel)
+ENOUGH = Goal(
+    _plain(_("Both ways there are bars enough for the pull at the first crack.")), choosing.enough
+)
+ROOM_BOTH = Goal(_plain(_("The stones of the concrete pass between the bars.")), choosing.room)
+CLOSE = Goal(_plain(_("The bars lie no farther apart than the rules allow.")), choosing.close)
+OVER = Goal(_plain(_("The cover is at least what this place asks for.")), choosing.cover)
 
 BEAM = (HOLD, FINE, STEEL, ROOM, COVER)
 ARM = (HOLD, FINE, ANCHORED, STEEL, ROOM, MAT, COVER)
 FLOOR = (COVERED, HOLD_ALWAYS, FINE_ALWAYS, STEEL, ROOM, COVER)
+CHOICE = (HOLD_ALONE, FINE_BOTH, SQUARE, DOSE, ENOUGH, ROOM_BOTH, CLOSE, OVER)
