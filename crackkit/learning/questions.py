@@ -5,6 +5,8 @@ from random import Random
 from crackkit.learning import anchoring_questions as anchoring
 from crackkit.learning import arm_questions as arms
 from crackkit.learning import bending_questions as bending
+from crackkit.learning import choice_questions as choosing
+from crackkit.learning import cover_questions as covers
 from crackkit.learning import cracking_questions as cracking
 from crackkit.learning import holding_questions as holding
 from crackkit.learning import reach_questions as reach
@@ -45,7 +47,23 @@ _FLOOR = {
     "sunk_support": reach.sunk_support,
     "ease_the_support": reach.ease_the_support,
 }
-OF_LESSON = {"02_simple_beam": _BEAM, "03_cantilever": _ARM, "04_continuous_spans": _FLOOR}
+_CHOICE = {
+    "area_of_a_mat": choosing.area_of_a_mat,
+    "half_the_size": choosing.half_the_size,
+    "finest_mat": choosing.finest_mat,
+    "room_for_stones": choosing.room_for_stones,
+    "bent_or_pulled": choosing.bent_or_pulled,
+    "cover_and_width": covers.cover_and_width,
+    "cover_asked": covers.cover_asked,
+    "years_of_cover": covers.years_of_cover,
+    "pull_left_by_fibres": covers.pull_left_by_fibres,
+}
+OF_LESSON = {
+    "02_simple_beam": _BEAM,
+    "03_cantilever": _ARM,
+    "04_continuous_spans": _FLOOR,
+    "05_bar_choice": _CHOICE,
+}
 GENERATORS = {key: ask for asked in OF_LESSON.values() for key, ask in asked.items()}
 
 

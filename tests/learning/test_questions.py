@@ -23,7 +23,7 @@ def faults(asked) -> list[str]:
         *(["a mistake without a name"] if not all(named) or len(set(named)) < len(named) else []),
         *(["the right one names a mistake"] if asked.right.misconception else []),
         *(f"bad words: {t}" for t in every if re.search(r"nan|inf\b|∞|—|None|[{}]", t) or not t),
-        *(["nothing to draw"] if not hasattr(asked.structure, "footings") else []),
+        *(["nothing to draw"] if not hasattr(asked.structure, "solve") else []),
     ]
 
 
