@@ -1,19 +1,8 @@
 """The words of the derivations: a title, and one sentence for each step, in order."""
 
-from dataclasses import dataclass
-
+from crackkit.derive import choice_sentences
+from crackkit.derive.step_words import StepWords
 from crackkit.words import _
-
-
-@dataclass(frozen=True)
-class StepWords:
-    """Words and facts of one step; see `DerivedStep`."""
-
-    key: str
-    sentence: str
-    quantity: str = ""
-    source: str = ""
-
 
 _FLAT = StepWords(
     "epsilon_s",
@@ -66,6 +55,7 @@ TITLES = {
     "arm_moment": _("Why the root is bent most"),
     "lever_arm": _("Why the height of the bars counts"),
     "over_support": _("Why the top is stretched over a support, and how far"),
+    **choice_sentences.TITLES,
 }
 
 STEPS: dict[str, tuple[StepWords, ...]] = {
@@ -274,4 +264,5 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
             "plain",
         ),
     ),
+    **choice_sentences.STEPS,
 }

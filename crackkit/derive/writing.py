@@ -9,12 +9,14 @@ from pathlib import Path
 from sympy import latex, sstr
 
 from crackkit.derive.arm_moment import arm_moment
+from crackkit.derive.bar_spacing import bar_spacing
 from crackkit.derive.cracked_section import cracked_section, cracked_section_two_layers
 from crackkit.derive.cracking_moment import cracking_moment
 from crackkit.derive.derivation import Derivation, DerivedStep
 from crackkit.derive.lean import lean
 from crackkit.derive.lever_arm import lever_arm
 from crackkit.derive.over_support import over_support
+from crackkit.derive.rust_time import rust_time
 from crackkit.derive.written import FILE
 
 DERIVATIONS = (
@@ -25,6 +27,8 @@ DERIVATIONS = (
     arm_moment,
     lever_arm,
     over_support,
+    bar_spacing,
+    rust_time,
 )
 
 

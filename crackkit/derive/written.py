@@ -15,6 +15,8 @@ FILE = "written.json"
 _symbol = re.compile(r"[A-Za-z]\w*")
 _greek = {"kappa": "κ", "beta": "β", "sigma": "σ", "tau": "τ", "pi": "π", "delta": "δ"}
 _greek |= {"epsilon_s": "ε_s", "sigma_a": "σ_a"}
+_greek |= {"phi": "φ", "rho": "ρ", "tau_b": "τ_b", "epsilon_m": "ε_m"}
+_greek |= {"sigma_s": "σ_s", "sigma_sr": "σ_sr"}
 _greek |= {"theta_q": "θ_q", "theta_P": "θ_P", "theta_M": "θ_M"}
 
 
@@ -56,13 +58,14 @@ def written(key: str) -> WrittenDerivation:
 
 
 def _step(words: StepWords, latex: str, left: str, formula: str) -> WrittenStep:
-    plain = f"{_readable(left)} = {_readable(formula)}"
+    plain = f"{readable(left)} = {readable(formula)}"
     return WrittenStep(
         words.key, words.sentence, latex, plain, formula, words.quantity, words.source
     )
 
 
-def _readable(text: str) -> str:
+def readable(text: str) -> str:
+    """Write a formula, or a letter, as people read it."""
     text = _symbol.sub(lambda m: _greek.get(m.group(), m.group()), text)
     for sign, printed in (("**2", "²"), ("**3", "³"), ("*", " × "), ("sqrt(", "√("), ("-", "−")):
         text = text.replace(sign, printed)
@@ -101,7 +104,7 @@ def _numbered(step: WrittenStep, known: Mapping[str, float]) -> NumberedStep:
         return NumberedStep(step)
     # the formula is our own package data, checked by a test against SymPy
     value = eval(step.formula, {"__builtins__": {}, "sqrt": math.sqrt}, dict(known))
-    return NumberedStep(step, _readable(_put_in(step.formula, known)), value)
+    return NumberedStep(step, readable(_put_in(step.formula, known)), value)
 
 
 def _put_in(formula: str, known: Mapping[str, float]) -> str:

@@ -70,7 +70,9 @@ def _width_choices(before: float, after: float, system: str) -> list:
 
 def cover_asked(random, system):
     """How much cover does a place ask for?"""
-    steel, place = size_of(random, system, 0, 5), random.choice(tuple(PLACES))
+    # the American table tells only of weather and ground; beside salt it asks for more, unsaid
+    places = tuple(PLACES) if system == "SI" else ("moist",)
+    steel, place = size_of(random, system, 0, 5), random.choice(places)
     strip = mat_of(system, steel, 150.0, exposure=place)
     asks = strip.solve().control.asked
     inside = least_cover(strip.code, "dry", steel.diameter, "slab").cover

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.bars import bar
+from crackkit.panels import choice_numbers
 from crackkit.structures.outcome import Outcome
 from crackkit.words import _
 
@@ -42,7 +43,7 @@ LETTERS = {
     "L_t": ("length", _("the span it stands in")),
     "M_A": ("moment", _("moment over the support before B")),
     "M_C": ("moment", _("moment over the support after B")),
-}
+} | choice_numbers.LETTERS
 OF = {
     "cracked_section": ("b", "h", "d", "A_s", "n", "M", "E_s", "d_c", "s"),
     "cracking_moment": ("b", "h", "f_t"),
@@ -50,7 +51,7 @@ OF = {
     "lever_arm": ("b", "d", "A_s", "n", "M", "f_y", "t"),
     "arm_moment": ("L", "q", "g_0", "g_1", "P", "a_P"),
     "over_support": ("q_1", "q_2", "L_1", "L_2", "P_t", "a_t", "L_t", "M_A", "M_C"),
-}
+} | choice_numbers.OF
 OF["cracked_section_two_layers"] = (*OF["cracked_section"], "A_o", "d_o", "k")
 
 
@@ -85,7 +86,7 @@ def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
         Of a straight member with a rectangular section.
     key : str
         ``"cracked_section"``, ``"cracking_moment"``, ``"lever_arm"``, ``"arm_moment"``,
-        ``"over_support"`` or ``"lean"``.
+        ``"over_support"``, ``"bar_spacing"``, ``"rust_time"`` or ``"lean"``.
     """
     readers = {
         "cracked_section": _cracked,
@@ -93,8 +94,18 @@ def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
         "lever_arm": _lever,
         "arm_moment": arm_numbers,
         "over_support": support_numbers,
+        "bar_spacing": _spacing,
+        "rust_time": _rust,
     }
     return readers[key](outcome) if key in readers else MemberNumbers(key, {}, {})
+
+
+def _spacing(outcome: Outcome) -> MemberNumbers:
+    return MemberNumbers("bar_spacing", *choice_numbers.spacing_numbers(outcome))
+
+
+def _rust(outcome: Outcome) -> MemberNumbers:
+    return MemberNumbers("rust_time", *choice_numbers.rust_numbers(outcome))
 
 
 def _cracking(outcome: Outcome) -> MemberNumbers:

@@ -5,7 +5,7 @@ from html import escape
 
 import traitlets
 
-from crackkit.derive.written import NumberedStep, with_numbers, written
+from crackkit.derive.written import NumberedStep, readable, with_numbers, written
 from crackkit.panels.member_numbers import LETTERS, OF, MemberNumbers, member_numbers
 from crackkit.panels.preferences import Preferences, preferences
 from crackkit.panels.reader_view import ReaderView
@@ -111,7 +111,7 @@ class Why:
             quantity, meaning = LETTERS[letter]
             value = numbers.given.get(letter)
             text = "" if value is None else self._shown(value, quantity)
-            rows.append([letter, meaning, text])
+            rows.append([readable(letter), meaning, text])
         return rows
 
     def _row(self, numbered: NumberedStep, numbers: MemberNumbers) -> dict[str, str]:
