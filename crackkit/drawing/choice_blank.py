@@ -4,7 +4,7 @@ import numpy as np
 
 from crackkit.drawing.choice_piece import Piece
 from crackkit.drawing.choice_section import choice_section
-from crackkit.drawing.choice_section_words import across_told, main_told
+from crackkit.drawing.choice_section_words import bars_told
 from crackkit.drawing.frames import PLAIN, Frame, View
 from crackkit.drawing.shapes import Circle, Picture, Text, line
 from crackkit.structures.strip_stress import BENT
@@ -49,7 +49,7 @@ def sheet(structure, view: View = PLAIN) -> Picture:
         Units.
     """
     width, height = SHEET
-    side = Frame(60.0, 20.0, 420.0, 150.0)
+    side = Frame(60.0, 60.0, 420.0, 150.0)
     section = Frame(500.0, 12.0, 440.0, 318.0)
     shapes = (
         *_side(structure, side, view),
@@ -90,11 +90,10 @@ def _questions() -> list:
 
 def _told(structure, view: View) -> str:
     """Say in words what is drawn."""
-    text = _("A strip {depth} deep, {action}. {main} {across} Cover {cover}.")
+    text = _("A strip {depth} deep, {action}. {bars} Cover: {cover}.")
     return text.format(
         depth=shown(structure.depth, "size", view.system),
         action=_action_words(structure),
-        main=main_told(structure, view),
-        across=across_told(structure, view),
+        bars=bars_told(structure, view),
         cover=shown(structure.cover, "size", view.system),
     )

@@ -5,29 +5,30 @@ from functools import cached_property
 
 import numpy as np
 
+from crackkit.drawing.choice_kinds import FINE, ChoiceKinds
 from crackkit.drawing.frames import Frame
-from crackkit.mechanics.bars import bar
 from crackkit.structures.control_ranges import is_slab
-from crackkit.structures.placing import least_gap
 
-TIGHT, WIDE, GAPING, YIELDS, CLOSE, FAR = range(6)  # what is to be said of a place
-HALF_AGAIN = 1.5  # times the limit: beyond it no scatter excuses the width
 LEFT, RIGHT = 62.0, 14.0  # for the names of the sizes; for half of the last number
 PARTED = 3.0  # between two lanes
-FINE = 301  # places along a lane
 
 
 @dataclass(frozen=True)
 class ChoiceField:
     """The way from size and spacing to the drawing, and what is to be said of each place."""
 
-    outcome: object
+    kinds: ChoiceKinds
     frame: Frame
 
     @property
+    def outcome(self):
+        """What is drawn."""
+        return self.kinds.outcome
+
+    @cached_property
     def chart(self):
         """Widths over sizes and spacings."""
-        return self.outcome.control.chart
+        return self.kinds.chart
 
     @property
     def left(self) -> float:
@@ -39,7 +40,7 @@ class ChoiceField:
         """Right end of the lanes."""
         return self.frame.right - RIGHT
 
-    @property
+    @cached_property
     def pitch(self) -> float:
         """From lane to lane."""
         return self.frame.height / len(self.chart.sizes)
@@ -59,37 +60,12 @@ class ChoiceField:
         return self.frame.bottom - self.pitch * (k + 0.5)
 
     @cached_property
-    def spacings(self) -> np.ndarray:
-        """Places along a lane [mm]."""
-        return np.linspace(self.chart.spacings[0], self.chart.spacings[-1], FINE)
-
-    @cached_property
-    def widths(self) -> np.ndarray:
-        """Crack width of each size at each place [mm]."""
-        return np.array(
-            [np.interp(self.spacings, self.chart.spacings, w) for w in self.chart.widths]
-        )
-
-    @cached_property
-    def said(self) -> np.ndarray:
-        """What is to be said of each size at each place."""
-        limit, s = self.outcome.verdict.limit.width, self.spacings
-        near = np.abs(s[:, None] - self.chart.spacings).argmin(axis=1)
-        found = (self.widths > limit).astype(int) + (self.widths > HALF_AGAIN * limit)
-        found[self.chart.yields[:, near]] = YIELDS
-        found[~self.chart.buildable[:, near]] = FAR
-        structure = self.outcome.structure
-        bars = [bar(name) for name in self.chart.sizes]
-        least = [b.diameter + least_gap(structure.code, b, structure.stones) for b in bars]
-        found[s < np.array(least)[:, None]] = CLOSE
-        return found
-
-    @cached_property
     def runs(self) -> list[tuple[int, int, float, float]]:
         """Stretches of one kind: (kind, lane, left, right) on the drawing."""
-        edges = self.x((self.spacings[1:] + self.spacings[:-1]) / 2)
+        spacings = self.kinds.spacings
+        edges = self.x((spacings[1:] + spacings[:-1]) / 2)
         found = []
-        for k, row in enumerate(self.said):
+        for k, row in enumerate(self.kinds.said):
             turns = np.flatnonzero(np.diff(row))
             ends = [self.left, *edges[turns].tolist(), self.right]
             kinds = row[np.append(turns, FINE - 1)].tolist()

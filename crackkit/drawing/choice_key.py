@@ -1,7 +1,12 @@
 """The key under the field: what each look means, in words."""
 
+from functools import lru_cache
+
+import numpy as np
+
 from crackkit.drawing.choice_chips import chip, chip_box
-from crackkit.drawing.choice_field import CLOSE, FAR, GAPING, TIGHT, WIDE, YIELDS, ChoiceField
+from crackkit.drawing.choice_field import ChoiceField
+from crackkit.drawing.choice_kinds import CLOSE, FAR, GAPING, TIGHT, WIDE, YIELDS, ChoiceKinds
 from crackkit.drawing.choice_lanes import patches
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
@@ -40,11 +45,11 @@ def _plain_words() -> dict:
     }
 
 
-def key_entries(field: ChoiceField, view: View) -> list[tuple[int, str]]:
+def key_entries(kinds: ChoiceKinds, view: View) -> list[tuple[int, str]]:
     """Kinds that are on the field, with their words."""
-    limit = shown(field.outcome.verdict.limit.width, "width", view.system)
+    limit = shown(kinds.outcome.verdict.limit.width, "width", view.system)
     words = _plain_words() | {TIGHT: _("tight: up to {limit}").format(limit=limit)}
-    there = {kind for kind, *_place in field.runs}
+    there = set(np.unique(kinds.said).tolist())
     entries = [(kind, words[kind]) for kind in words if kind in there]
     return [*entries, (STEEL, _("same steel")), (CHOSEN, _("your bars"))]
 
@@ -73,10 +78,11 @@ def key(rows, frame: Frame) -> list:
     return shapes
 
 
-def _swatch(kind: int, x: float, y: float) -> list:
+@lru_cache(maxsize=200)  # the key changes seldom
+def _swatch(kind: int, x: float, y: float) -> tuple:
     if kind == STEEL:
-        return [line(x, y - 4, x + SWATCH, y - 4, "steel_now")]
+        return (line(x, y - 4, x + SWATCH, y - 4, "steel_now"),)
     if kind == CHOSEN:
         middle = x + SWATCH / 2
-        return [Circle(middle, y - 4, 6.0, "grip"), Circle(middle, y - 4, 3.2, "badge")]
-    return patches(kind, [(x, y - 10.0, x + SWATCH, y + 2.0)])
+        return (Circle(middle, y - 4, 6.0, "grip"), Circle(middle, y - 4, 3.2, "badge"))
+    return tuple(patches(kind, [(x, y - 10.0, x + SWATCH, y + 2.0)]))

@@ -2,7 +2,8 @@
 
 import numpy as np
 
-from crackkit.drawing.choice_field import CLOSE, FAR, GAPING, TIGHT, WIDE, YIELDS, ChoiceField
+from crackkit.drawing.choice_field import ChoiceField
+from crackkit.drawing.choice_kinds import CLOSE, FAR, GAPING, TIGHT, WIDE, YIELDS
 from crackkit.drawing.choice_torn import hatch
 from crackkit.drawing.shapes import Lines, Polygons
 
@@ -39,21 +40,25 @@ def patches(kind: int, boxes) -> list:
     corners = np.stack([a, b, c, b, c, d, a, d], axis=-1).reshape(-1, 4, 2)
     shapes = [Polygons(corners, FILLS[kind])]
     if kind in STROKES:
-        every = np.concatenate([strokes(kind, box) for box in boxes])
-        shapes.append(Lines(every, STROKES[kind]))
+        shapes.append(Lines(strokes(kind, boxes), STROKES[kind]))
     return shapes
 
 
-def strokes(kind: int, box) -> np.ndarray:
-    """Hatch of a kind over a box: leaning right, left, or upright."""
-    left, top, right, bottom = box
+def strokes(kind: int, boxes) -> np.ndarray:
+    """Hatch of a kind over boxes: leaning right, left, or upright."""
     if kind == YIELDS:
-        step = STEPS[kind]
-        x = np.arange(np.ceil(left / step) * step, right, step)
-        ends = np.stack([np.full_like(x, top), np.full_like(x, bottom)], axis=-1)
-        return np.stack([np.stack([x, x], axis=-1), ends], axis=-1)
-    lines = hatch(left, top, right, bottom, STEPS[kind])
-    if kind == FAR:
-        lines = lines.copy()
-        lines[..., 1] = top + bottom - lines[..., 1]
-    return lines
+        return upright(boxes, STEPS[kind])
+    if kind != FAR:
+        return hatch(boxes, STEPS[kind])
+    # upside down, the strokes lean the other way
+    turned = hatch([(a, -d, c, -b) for a, b, c, d in boxes], STEPS[kind])
+    return turned * (1.0, -1.0)
+
+
+def upright(boxes, step: float) -> np.ndarray:
+    """Upright strokes over boxes."""
+    left, top, right, bottom = np.asarray(boxes, dtype=float).T[:, :, None]
+    x = np.arange(np.ceil(left.min() / step) * step, right.max(), step)
+    keep = (x >= left) & (x < right)
+    ends = np.broadcast_arrays(x, top, x, bottom)
+    return np.stack(ends, axis=-1)[keep].reshape(-1, 2, 2)

@@ -3,7 +3,8 @@
 import numpy as np
 
 from crackkit.drawing.choice_chips import chip, chip_box
-from crackkit.drawing.choice_field import CLOSE, FAR, TIGHT, WIDE, ChoiceField
+from crackkit.drawing.choice_field import ChoiceField
+from crackkit.drawing.choice_kinds import CLOSE, FAR, TIGHT, WIDE
 from crackkit.drawing.frames import View
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Lines, Polyline
@@ -19,12 +20,13 @@ ASIDE = 4.0  # words from their line
 
 def crossings(field: ChoiceField, level: float) -> dict[int, float]:
     """Where cracks first pass a width [mm], by lane, on the drawing; only where bars can lie."""
-    over = field.widths > level
+    kinds = field.kinds
+    over = kinds.widths > level
     found = {}
     for k, row in enumerate(over):
         first = int(row.argmax())
-        if first and field.said[k, first - 1] not in (CLOSE, FAR):
-            found[k] = float(field.x((field.spacings[first] + field.spacings[first - 1]) / 2))
+        if first and kinds.said[k, first - 1] not in (CLOSE, FAR):
+            found[k] = float(field.x((kinds.spacings[first] + kinds.spacings[first - 1]) / 2))
     return found
 
 

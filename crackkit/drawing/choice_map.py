@@ -4,6 +4,7 @@ from crackkit.drawing.axes import bottom_axis, ticks
 from crackkit.drawing.choice_chosen import chosen_box, chosen_mark
 from crackkit.drawing.choice_field import ChoiceField
 from crackkit.drawing.choice_key import ROW, key, key_entries, key_rows, kind_words
+from crackkit.drawing.choice_kinds import ChoiceKinds
 from crackkit.drawing.choice_lanes import lanes
 from crackkit.drawing.choice_lines import limit_line, steel_lines, width_lines
 from crackkit.drawing.choice_section_words import size_told
@@ -60,10 +61,10 @@ def _how_to_read() -> str:
 def _laid_out(outcome, frame: Frame, notes: int, view: View):
     """The field, in the room that words and key leave, and the rows of the key."""
     top = frame.top + HEAD + LINE * notes + OVER
-    entries = key_entries(ChoiceField(outcome, frame), view)
-    rows = key_rows(entries, frame.width)
+    kinds = ChoiceKinds(outcome)
+    rows = key_rows(key_entries(kinds, view), frame.width)
     low = frame.bottom - ROW * len(rows) - AXIS
-    return ChoiceField(outcome, Frame(frame.left, top, frame.width, low - top)), rows
+    return ChoiceField(kinds, Frame(frame.left, top, frame.width, low - top)), rows
 
 
 def _sizes(field: ChoiceField) -> list:

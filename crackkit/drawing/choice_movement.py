@@ -1,5 +1,7 @@
 """Band 1, how does it move? A strip that is bent, or pulled: which faces get longer."""
 
+from functools import lru_cache
+
 import numpy as np
 
 from crackkit.drawing.frames import Frame, View
@@ -37,7 +39,7 @@ def choice_movement(structure, load: float | None, frame: Frame, view: View) -> 
     ]
 
 
-def _sketch(sketch: Frame, load: float | None, bent: bool) -> list:
+def _sketch(sketch: Frame, load: float | None, bent: bool) -> list | tuple:
     if load == 0.0:
         return [rectangle(sketch.left, sketch.top, SKETCH, THICK, "concrete")]
     return _bent(sketch) if bent else _pulled(sketch)
@@ -57,11 +59,14 @@ def _load_words(structure, load: float | None, view: View) -> str:
     width = shown(structure.width, "size", view.system)
     bent = structure.action == BENT
     told = shown(load, "moment" if bent else "force", view.system)
-    text = _("Moment {load} on {width}.") if bent else _("Pull {load} on {width}.")
+    text = (
+        _("Moment {load} on {width} of width.") if bent else _("Pull {load} on {width} of width.")
+    )
     return text.format(load=told, width=width)
 
 
-def _bent(sketch: Frame) -> list:
+@lru_cache(maxsize=8)
+def _bent(sketch: Frame) -> tuple:
     """The strip sags; its faces in the colours of stretched and squeezed."""
     t = np.linspace(-1.0, 1.0, POINTS)
     lean = SAG * 4.0 / SKETCH * t  # slope of the sagging line
@@ -69,14 +74,14 @@ def _bent(sketch: Frame) -> list:
     middle[:, 1] -= SAG / 2 - THICK / 2
     away = np.column_stack([lean, np.ones_like(t)]) * THICK / 2
     upper, lower = middle - away, middle + away
-    return [
+    return (
         rectangle(sketch.left, sketch.top - 4, SKETCH, THICK, "ghost"),
         Polygon(np.concatenate([upper, lower[::-1]]), "concrete"),
         Polyline(upper, "squeezed_line"),
         Polyline(lower, "stretched_line"),
         *_turning(sketch, upper[0], lower[0], -1.0),
         *_turning(sketch, upper[-1], lower[-1], 1.0),
-    ]
+    )
 
 
 def _turning(sketch: Frame, upper, lower, way: float) -> list:

@@ -5,7 +5,7 @@ from crackkit.drawing.choice_frames import choice_layout
 from crackkit.drawing.choice_map import choice_map
 from crackkit.drawing.choice_movement import choice_movement
 from crackkit.drawing.choice_section import choice_section
-from crackkit.drawing.choice_section_words import across_told, main_told
+from crackkit.drawing.choice_section_words import bars_told
 from crackkit.drawing.choice_stretch import choice_stretch, cracks_told
 from crackkit.drawing.choice_widths import choice_widths
 from crackkit.drawing.frames import PLAIN, View
@@ -56,8 +56,7 @@ def description(outcome, view: View = PLAIN) -> str:
     bent = structure.action == BENT
     sentences = [
         _("The bottom is stretched.") if bent else _("Both faces are stretched."),
-        main_told(structure, view),
-        across_told(structure, view),
+        bars_told(structure, view),
         _cover_told(outcome, view),
         _cracks_sentence(outcome, view),
         outcome.verdict.why,

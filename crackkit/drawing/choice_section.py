@@ -8,7 +8,7 @@ from crackkit.drawing.choice_sizes import cover_size, gap_size, spacing_size
 from crackkit.drawing.choice_torn import torn
 from crackkit.drawing.cracks_drawn import noise
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.shapes import Circle, Lines, Polyline, line, rectangle
+from crackkit.drawing.shapes import Circle, Lines, Polyline, Text, line, rectangle
 from crackkit.drawing.words_on import heading
 from crackkit.structures.control_ranges import is_slab
 from crackkit.structures.strip_stress import BENT
@@ -32,7 +32,7 @@ def choice_section(structure, control, frame: Frame, view: View) -> list:
     """
     cut = Cut(structure, frame)
     return [
-        *heading(frame, 3, _("What holds the crack?")),
+        *_title(frame, control),
         *concrete_cut(cut),
         *(_air(cut, control) if control else []),
         *fibres(cut),
@@ -43,6 +43,13 @@ def choice_section(structure, control, frame: Frame, view: View) -> list:
         *side_words(cut, control, view),
         *told_below(cut, view),
     ]
+
+
+def _title(frame: Frame, control) -> list:
+    """The question; before a call only what is drawn."""
+    if control is None:
+        return [Text(frame.left + 4, frame.top + 17, _("Cut through it"), "label_bold")]
+    return heading(frame, 3, _("What holds the crack?"))
 
 
 def concrete_cut(cut: Cut) -> list:

@@ -54,7 +54,7 @@ def _rows(text: str, cut: Cut) -> list[str]:
 def section_texts(cut: Cut, view: View) -> list[str]:
     """Main bars, bars across, what is not drawn."""
     structure = cut.structure
-    texts = [f"{main_told(structure, view)} {across_told(structure, view)}".strip()]
+    texts = [_key_told(structure, view)]
     more = []
     if structure.fibres != "none":
         more.append(_("Strokes: fibres."))
@@ -71,22 +71,38 @@ def size_told(size: str) -> str:
 
 
 def main_told(structure, view: View) -> str:
-    """Say which bars there are, and how many or how far apart."""
+    """Say which main bars there are, and how many or how far apart."""
     size = size_told(structure.size)
     if ranges.is_beam(structure):
-        return _("Dots: the main bars, {n} × {size}.").format(n=structure.number, size=size)
-    every = shown(structure.spacing, "size", view.system)
-    return _("Dots: main bars, {size} every {distance}.").format(size=size, distance=every)
+        return f"{structure.number} × {size}"
+    return _mat_told(size, structure.spacing, view)
 
 
 def across_told(structure, view: View) -> str:
-    """Say which bars run the other way."""
-    if ranges.is_beam(structure):
-        return ""
+    """Say which bars run the other way; empty where there are none."""
     if not ranges.has_across(structure):
-        return _("No bars across.")
-    text = _("Line: bars across, {size} every {distance}.")
-    return text.format(
-        size=size_told(structure.cross_size),
-        distance=shown(structure.cross_spacing, "size", view.system),
-    )
+        return ""
+    return _mat_told(size_told(structure.cross_size), structure.cross_spacing, view)
+
+
+def _mat_told(size: str, spacing: float, view: View) -> str:
+    every = shown(spacing, "size", view.system)
+    return _("{size} every {distance}").format(size=size, distance=every)
+
+
+def bars_told(structure, view: View) -> str:
+    """Say in a sentence or two which bars there are."""
+    sentences = [_("Main bars: {bars}.").format(bars=main_told(structure, view))]
+    across = across_told(structure, view)
+    if across:
+        sentences.append(_("Bars across: {bars}.").format(bars=across))
+    return " ".join(sentences)
+
+
+def _key_told(structure, view: View) -> str:
+    """Say what dots and line on the section are."""
+    dots = _("Dots: main bars, {bars}.").format(bars=main_told(structure, view))
+    across = across_told(structure, view)
+    if across:
+        return dots + " " + _("Line: bars across, {bars}.").format(bars=across)
+    return dots if ranges.is_beam(structure) else dots + " " + _("No bars across.")

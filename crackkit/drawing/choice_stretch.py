@@ -62,7 +62,7 @@ def _stretched(outcome, piece: Piece) -> list:
     role = "hatch" if outcome.cracks else "hatch_faint"
     shapes = [
         rectangle(left, top, right - left, piece.bottom - top, "stretched_area"),
-        Lines(hatch(left, top, right, piece.bottom), role),
+        Lines(hatch([(left, top, right, piece.bottom)]), role),
     ]
     if axis:
         shapes.append(line(left, top, right, top, "neutral"))

@@ -7,6 +7,7 @@ from crackkit.drawing.shapes import Polygon
 
 JAG = 4.0  # how far a torn edge strays
 TEETH = np.array((0.0, 1.0, -0.6, 0.8, -1.0, 0.5, 0.0))
+SHARES = np.linspace(0.0, 1.0, TEETH.size)
 
 
 def torn(frame: Frame, role: str, sides: str) -> Polygon:
@@ -21,21 +22,34 @@ def torn(frame: Frame, role: str, sides: str) -> Polygon:
     sides : str
         Which edges are torn: any of the letters l, r and t (left, right, top).
     """
-    share = np.linspace(0.0, 1.0, TEETH.size)
     edges = {side: JAG * TEETH * (side in sides) for side in "lrt"}
-    top = np.column_stack([frame.left + frame.width * share, frame.top + edges["t"]])
-    down = frame.top + frame.height * share
+    top = np.column_stack([frame.left + frame.width * SHARES, frame.top + edges["t"]])
+    down = frame.top + frame.height * SHARES
     right = np.column_stack([frame.right + edges["r"], down])
     left = np.column_stack([frame.left + edges["l"], down])
     return Polygon(np.concatenate([top, right[1:], left[:0:-1]]), role)
 
 
-def hatch(left: float, top: float, right: float, bottom: float, step: float = 11.0) -> np.ndarray:
-    """Diagonals over an upright rectangle: segments of shape (n, 2, 2)."""
+def hatch(boxes, step: float = 11.0) -> np.ndarray:
+    """Draw diagonals over upright rectangles.
+
+    Parameters
+    ----------
+    boxes : sequence of (left, top, right, bottom)
+    step : float
+        From stroke to stroke, across.
+
+    Returns
+    -------
+    ndarray, shape (n, 2, 2)
+        Segments.
+    """
+    left, top, right, bottom = np.asarray(boxes, dtype=float).T[:, :, None]
     tall = bottom - top
     # from a fixed raster, so that strokes do not travel while a side is dragged
-    start = np.arange(np.ceil((left - tall) / step) * step, right, step)
+    first = np.floor((left - tall).min() / step) * step
+    start = np.arange(first, right.max(), step)
     x1, x2 = np.maximum(start, left), np.minimum(start + tall, right)
-    y1, y2 = bottom - (x1 - start), bottom - (x2 - start)
     keep = x2 > x1
-    return np.stack([np.stack([x1, y1], -1), np.stack([x2, y2], -1)], axis=1)[keep]
+    ends = np.stack([x1, bottom - (x1 - start), x2, bottom - (x2 - start)], axis=-1)
+    return ends[keep].reshape(-1, 2, 2)
