@@ -7,8 +7,10 @@ from crackkit.learning import arm_questions as arms
 from crackkit.learning import bending_questions as bending
 from crackkit.learning import choice_questions as choosing
 from crackkit.learning import cover_questions as covers
+from crackkit.learning import crack_by_crack_questions as one_by_one
 from crackkit.learning import cracking_questions as cracking
 from crackkit.learning import holding_questions as holding
+from crackkit.learning import pull_questions as pulls
 from crackkit.learning import reach_questions as reach
 from crackkit.learning import span_questions as spans
 from crackkit.learning.choices import TRIES, Choice, Question, Unclear
@@ -16,6 +18,18 @@ from crackkit.words import _
 
 __all__ = ["GENERATORS", "OF_LESSON", "Choice", "Question", "question"]
 
+_PULL = {
+    "pull_that_cracks": pulls.pull_that_cracks,
+    "steel_at_the_crack": pulls.steel_at_the_crack,
+    "stretch_of_a_cracked_member": pulls.stretch_of_a_cracked_member,
+    "what_bars_delay": pulls.what_bars_delay,
+    "least_bars": pulls.least_bars,
+    "how_far_apart": one_by_one.how_far_apart,
+    "one_thick_or_four_thin": one_by_one.one_thick_or_four_thin,
+    "what_stays": one_by_one.what_stays,
+    "smooth_bars": one_by_one.smooth_bars,
+    "never_without_bars": one_by_one.never_without_bars,
+}
 _BEAM = {
     "first_crack": bending.first_crack,
     "over_the_support": bending.over_the_support,
@@ -59,6 +73,7 @@ _CHOICE = {
     "pull_left_by_fibres": covers.pull_left_by_fibres,
 }
 OF_LESSON = {
+    "01_pull": _PULL,
     "02_simple_beam": _BEAM,
     "03_cantilever": _ARM,
     "04_continuous_spans": _FLOOR,
