@@ -27,7 +27,9 @@ class Cut:
         structure = self.structure
         wanted = max(COVERS * self.main.cover, LEAST)
         if self.main.faces == 0.5:
-            wanted = max(wanted, MIDDLE * structure.depth)
+            across = structure.cross_bars()
+            thick = self.main.diameter + (across.diameter if across else 0.0)
+            wanted = max(wanted, MIDDLE * structure.depth, structure.depth / 2 + thick)
         return structure.depth if wanted > 0.7 * structure.depth else wanted
 
     @property
@@ -91,11 +93,10 @@ class Cut:
         return self.face - over * self.scale
 
     def heights(self, bars) -> list[float]:
-        """Drawing coordinates of the layers of bars that are shown."""
+        """Drawing coordinates of the layers of bars that are shown, none of them cut."""
         depth = self.structure.depth
         over = [depth - z for z in layers(self.structure, bars)]
-        inside = [z for z in over if z + bars.diameter / 2 <= self.shown]
-        return [self.y(z) for z in inside]
+        return [self.y(z) for z in over if self.whole or z + bars.diameter / 2 <= self.shown]
 
     @cached_property
     def places(self) -> list[float]:

@@ -26,7 +26,7 @@ def side_words(cut: Cut, control, view: View) -> list:
     rows.append((asked, [_("cover asked"), told], role))
     deep = max(cut.y(control.carbonated / 2), cut.top)
     told = _("reaches {depth}").format(depth=shown(control.carbonated, "size", view.system))
-    reached = control.carbonated > control.cover
+    reached = control.carbonated > control.cover - cut.structure.slack
     rows.append((deep, [_("in 50 years air"), told], "bad_word" if reached else "note"))
     heights = spread(
         [row[0] for row in rows], [2 * LINE] * 2, cut.frame.top + 34.0, cut.face + 13.0, 5.0

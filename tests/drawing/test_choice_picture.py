@@ -40,6 +40,9 @@ KNOWN = {
     "no load": CrackControl(given="load", moment=0.0),
     "both ways": CrackControl(both_ways=True, spacing=180.0, stress=280.0),
     "thick": CrackControl(size="32", spacing=300.0, depth=600.0, cover=60.0, outer="across"),
+    "thick in the middle": CrackControl(
+        action="pulled", rows="middle", size="#14", cross_size="#10", depth=80.0, cover=10.0
+    ),
     "little cover": CrackControl(cover=10.0, slack=5.0, air="inside", strength=20.0),
     "no bars across": CrackControl(cross_size="none"),
 }
