@@ -5,7 +5,7 @@ only the pull changes.
 """
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 import numpy as np
 
@@ -79,19 +79,22 @@ class Sample:
 
 @dataclass(frozen=True)
 class History:
-    """A member with all its cracks, the pull at which each comes, and how it stretches."""
+    """A member with all its cracks and the pull at which each comes."""
 
     tie: Tie
     sequence: CrackSequence
-    diagram: ForceStrain
+
+    @cached_property
+    def diagram(self) -> ForceStrain:
+        """How it stretches while the pull grows; worked out when first asked for."""
+        return force_strain(self.tie, self.sequence, telling_pulls(self.sequence))
 
 
 @lru_cache(maxsize=64)
 def history(sample: Sample) -> History:
     """Work out the history of a member pulled until its bars yield, or until it parts."""
     tie = sample.tie
-    sequence = crack_sequence(tie)
-    return History(tie, sequence, force_strain(tie, sequence, telling_pulls(sequence)))
+    return History(tie, crack_sequence(tie))
 
 
 def _bond(sample: Sample):
