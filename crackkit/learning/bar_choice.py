@@ -146,8 +146,12 @@ def _cover_promises(system: str) -> dict[str, bool]:
         "but rust comes within a lifetime": years[0] < 60.0 < 100.0 < years[1] < years[2],
         "half the cover leaves a quarter of the years": abs(years[1] / years[0] / 4 - 1) < 0.05,
         "and the rules say so": "cover" in warned(shallow) and "about" in told,
-        "bars that lie off cost on both sides": width(off) > 1.1 * width(fine)
-        and off.control.fewest_years < 0.5 * off.control.years,
+        "bars too deep open it by a quarter to two fifths": 1.2 < width(off) / width(fine) < 1.42,
+        "bars too high lose more than half of the years": off.control.fewest_years
+        < 0.5 * off.control.years,
+        "a week of curing is worth three times the years": 2.7
+        < _cured(system, 7.0) / _cured(system, 1.0)
+        < 3.3,
     }
 
 
@@ -191,6 +195,11 @@ def _alone(outcome) -> float:
     """Moment that its fibres would carry without any bar, f b h^2/2 [N mm]."""
     it = outcome.structure
     return it.residual * it.width * it.depth**2 / 2
+
+
+def _cured(system: str, days: float) -> float:
+    """Years until rust of the deck, kept moist for so many days."""
+    return fitted(fine_slab(system), {"curing": days})[0].solve().control.years
 
 
 def _middle(outcome) -> float:

@@ -55,7 +55,12 @@ COURSE = (
     _lesson(
         "04_continuous_spans", 40, _("Several spans"), _("see where top bars must cross a support")
     ),
-    _lesson("05_bar_choice", 30, _("Choosing bars"), _("pick size and spacing for fine cracks")),
+    _lesson(
+        "05_bar_choice",
+        35,
+        _("Choosing bars"),
+        _("choose bars, their spacing and their cover for fine cracks and no rust"),
+    ),
     _lesson("06_slab_on_ground", 35, _("A slab on the ground"), _("place mesh and joints")),
     _lesson("07_curling", 25, _("Curling"), _("say why slab edges lift, and what helps")),
     _lesson("08_reentrant_corner", 25, _("An inside corner"), _("put the bar across its crack")),
