@@ -56,7 +56,8 @@ class _Axes:
 
     def __init__(self, course: Course):
         self.first, self.last = float(np.min(course.x)), float(np.max(course.x))
-        highest = np.nanmax([course.limit, *np.nan_to_num(course.high)])
+        widths = np.nan_to_num(np.concatenate([course.high, course.governing]))
+        highest = max(course.limit, widths.max())
         self.top = 1.18 * float(highest)
 
     def x(self, value):

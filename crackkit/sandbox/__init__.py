@@ -3,6 +3,7 @@
 >>> SimpleBeam(span="20 ft", width="12 in", depth="20 in", bars="3 #6", dead="0.9 kip/ft")
 >>> Cantilever(overhang="1.5 m", depth="200 mm", top="12 @ 150", load="4 kN/m", wall="300 mm")
 >>> ContinuousBeam(spans="5 m, 6 m, 5 m", depth="200 mm", dead="1.5 kN/m2", live="5 kN/m2")
+>>> TensionMember(pull="110 kN", bars="4 x 12 mm", width="150 mm", depth="150 mm", cover="25 mm")
 """
 
 from crackkit.sandbox.cantilever import Cantilever
@@ -12,12 +13,14 @@ from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
+from crackkit.sandbox.tension_member import TensionMember
 from crackkit.sandbox.wrong_input import WrongInput
 
 __all__ = [
     "Cantilever",
     "ContinuousBeam",
     "SimpleBeam",
+    "TensionMember",
     "WrongInput",
     "code_line",
     "compare",

@@ -4,6 +4,7 @@ from functools import cached_property
 from pathlib import Path
 from types import MappingProxyType
 
+from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.on_page import on_page
 from crackkit.sandbox import markup
@@ -29,7 +30,6 @@ class Answered:
         What is taken for each argument, and what of it was typed.
     """
 
-    _drawn = None  # draws an outcome
     _tells = ()  # what is told of an outcome beyond the four answers
     _arguments = ()  # all that can be typed
     _meant = MappingProxyType({})  # other words for some of it
@@ -56,7 +56,8 @@ class Answered:
     @property
     def told(self) -> list[Told]:
         """What is told beyond the four answers, such as the worst arrangement of the loads."""
-        return [tell(self.outcome, self.system) for tell in self._tells]
+        told = (tell(self.outcome, self.system) for tell in self._tells)
+        return [one for one in told if one is not None]
 
     @property
     def notes(self) -> list[str]:
@@ -96,7 +97,8 @@ class Answered:
         layout : str
             ``"wide"`` or ``"narrow"``.
         """
-        return still(self._drawn(self.outcome, View(self.system, layout, live=False)))
+        view = View(self.system, layout, live=False)
+        return still(picture_of.picture(self.outcome, view))
 
     def figure(self, theme: str = "print", width_mm: float = 180.0):
         """Give the drawing as a matplotlib figure, to set into a document or to draw on.

@@ -17,6 +17,9 @@ UNDERSTOOD = {
     "pressure": ("kN/m2", "kPa", "psf", "ksf"),
     "strength": ("MPa", "N/mm2", "psi", "ksi"),
     "stress": ("MPa", "N/mm2", "ksi", "psi"),
+    "strain": ("‰", "mm/m", "%", "millionths"),
+    "ratio": ("%",),
+    "count": (),
 }
 _NOTHING = ("", "none", "no", "0", "-")
 _YES, _NO = ("yes", "on", "true"), ("no", "off", "false")
@@ -71,6 +74,10 @@ class Argument:
         """Give the value with other numbers in the places of its knobs."""
         return value
 
+    def may_be(self, numbers) -> bool:
+        """Whether numbers between two values that were typed may stand in the places of knobs."""
+        return True
+
     def alike(self, first, last) -> bool:
         """Whether two values differ in their numbers alone."""
         return [k[:2] for k in self.knobs(first)] == [k[:2] for k in self.knobs(last)]
@@ -108,9 +115,32 @@ def amount(name, label, quantity, us, si, help="", path="") -> Amount:
     return Amount(name, label, {"US": us, "SI": si}, help, path or name, quantity)
 
 
+@dataclass(frozen=True)
+class Whole(Amount):
+    """A whole number, without a unit."""
+
+    quantity: str = "count"
+
+    def read(self, typed) -> int:
+        """Give the number; raises `WrongInput` for a broken one."""
+        value = super().read(typed)
+        if not value.is_integer():
+            raise self.wrong(typed, _("give a whole number"))
+        return int(value)
+
+    def written(self, value, system: str) -> int:
+        """Write it as a number."""
+        return int(value)
+
+
+def whole(name, label, assumed: int, help="", path="") -> Whole:
+    """Declare a whole number."""
+    return Whole(name, label, dict.fromkeys(("US", "SI"), str(assumed)), help, path or name)
+
+
 def exact(value: float, quantity: str, system: str) -> str:
     """Write an inner value with twelve digits, so that the ends of a range stay inside it."""
-    return f"{number(value, quantity, system):.12g} {unit(quantity, system)}"
+    return f"{number(value, quantity, system):.12g} {unit(quantity, system)}".rstrip()
 
 
 def read_amount(argument: Argument, quantity: str, typed, whole=None, units=()) -> float:

@@ -19,6 +19,9 @@ class BarNote(Argument):
 
     mats: bool = False
     unlike: ClassVar[str] = _("does not run between different sizes, or from nothing")
+    counted: ClassVar[str] = _(
+        "a beam takes a number of bars, such as 3 #6 or 4 x 16 mm, not a spacing"
+    )
 
     def read(self, typed):
         """Give number and size, or size and spacing."""
@@ -30,8 +33,7 @@ class BarNote(Argument):
             return None
         note = noted(parse_bars, self, typed, whole)
         if isinstance(note, BarSpacing) and not self.mats:
-            reason = _("a beam takes a number of bars, such as 3 #6 or 4 x 16 mm, not a spacing")
-            raise self.wrong(whole, reason)
+            raise self.wrong(whole, self.counted)
         return note
 
     def written(self, value, system: str) -> str:
@@ -49,6 +51,34 @@ class BarNote(Argument):
     def alike(self, first, last) -> bool:
         """Whether both name the same size, counted or at a spacing."""
         return type(first) is type(last) and first.size == last.size
+
+
+@dataclass(frozen=True)
+class Arranged(BarNote):
+    """A number of bars, of which only some can be laid: `counts` holds these numbers."""
+
+    counts: tuple[int, ...] = ()
+    counted: ClassVar[str] = _("give a number of bars, such as 4 #4 or 4 x 12 mm, not a spacing")
+
+    def read(self, typed):
+        """Give number and size."""
+        note = super().read(typed)
+        if note is not None and note.count not in self.counts:
+            *most, last = (str(count) for count in self.counts if count)
+            reason = _("the bars can be none, {most} or {last}").format(
+                most=", ".join(most), last=last
+            )
+            raise self.wrong(typed, reason)
+        return note
+
+    def may_be(self, numbers) -> bool:
+        """Whether so many bars can be laid."""
+        return numbers[0] in self.counts
+
+
+def arranged(name, label, us, si, counts, help="") -> Arranged:
+    """Declare a number of bars of which only some can be laid."""
+    return Arranged(name, label, {"US": us, "SI": si}, help, counts=tuple(counts))
 
 
 @dataclass(frozen=True)

@@ -1,6 +1,5 @@
 """A balcony or a canopy, typed in one line."""
 
-from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.sandbox.cantilever_inputs import FORM
 from crackkit.sandbox.root_told import anchorage
 from crackkit.sandbox.typed import Typed
@@ -63,7 +62,6 @@ class Cantilever(Typed):
     """
 
     form = FORM
-    _drawn = staticmethod(beam_picture)
     _tells = (anchorage,)
 
     def __init__(

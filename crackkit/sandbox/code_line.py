@@ -1,8 +1,9 @@
 """A structure as the one line that makes it again in the sandbox."""
 
-from crackkit.sandbox import beam_inputs, cantilever_inputs, floor_inputs
+from crackkit.sandbox import beam_inputs, cantilever_inputs, floor_inputs, tie_inputs
 
-FORMS = {form.kind: form for form in (beam_inputs.FORM, cantilever_inputs.FORM, floor_inputs.FORM)}
+_INPUTS = (beam_inputs, cantilever_inputs, floor_inputs, tie_inputs)
+FORMS = {inputs.FORM.kind: inputs.FORM for inputs in _INPUTS}
 
 
 def code_line(structure, system: str) -> str:
@@ -10,7 +11,7 @@ def code_line(structure, system: str) -> str:
 
     Parameters
     ----------
-    structure : SimpleBeam, Cantilever or ContinuousBeam
+    structure : SimpleBeam, Cantilever, ContinuousBeam or TensionMember
         The structure.
     system : str
         ``"SI"`` or ``"US"``.

@@ -2,13 +2,14 @@
 
 from dataclasses import dataclass
 
-from crackkit.drawing.deciding import deciding_crack
+from crackkit.drawing.told_numbers import told_text
 from crackkit.sandbox import markup
-from crackkit.sandbox.answers import judged_width, pull, verdict_words
+from crackkit.sandbox.answers import verdict_words
 from crackkit.sandbox.care import caution_lines
+from crackkit.sandbox.kinds import kind_of
 from crackkit.sandbox.wrong_input import WrongInput
+from crackkit.structures.outcome import Told
 from crackkit.units import shown
-from crackkit.units.places import at_place
 from crackkit.words import _
 
 NONE = "—"
@@ -91,69 +92,36 @@ def _typed_row(name: str, cases) -> tuple[str, ...] | None:
 
 
 def _answer_rows(cases, system: str) -> list[tuple[str, ...]]:
-    outcomes = [case.outcome for case in cases]
-    return [
-        (_("verdict"), *(verdict_words(outcome) for outcome in outcomes)),
-        _numbers(_("widest crack"), [_width(o) for o in outcomes], "width", system),
-        (_("where"), *(_place(outcome, system) for outcome in outcomes)),
-        (_("by the rule"), *(_rule(outcome) for outcome in outcomes)),
-        (_("all rules"), *(_band(outcome, system) for outcome in outcomes)),
-        _numbers(_("limit"), [o.verdict.limit.width for o in outcomes], "width", system),
-        _numbers(_("pull in the bars"), [pull(o) for o in outcomes], "stress", system),
-        _numbers(_("moves at most"), [_movement(o) for o in outcomes], "movement", system),
-        _numbers(_("bars weigh"), [o.steel_mass for o in outcomes], "mass", system),
-    ]
+    """The verdicts, then every number that somebody has; what another has not is a dash."""
+    told = [_by_key(case.outcome, system) for case in cases]
+    keys = dict.fromkeys(key for one in told for key in one)
+    rows = [_row([one.get(key) for one in told], system) for key in keys]
+    return [(_("verdict"), *(verdict_words(case.outcome) for case in cases)), *rows]
 
 
-def _numbers(label: str, values, quantity: str, system: str) -> tuple[str, ...]:
-    """A row of values; from the second on with the difference to the first."""
-    first = values[0]
-    texts = [NONE if value is None else shown(value, quantity, system) for value in values]
-    for k, value in enumerate(values[1:], 1):
-        if value is not None and first is not None and value != first:
-            texts[k] += f" ({_difference(value - first, first, quantity, system)})"
-    return (label, *texts)
+def _by_key(outcome, system: str) -> dict[str, Told]:
+    return {told.key: told for told in kind_of(outcome).numbers(outcome, system)}
 
 
-def _difference(more: float, first: float, quantity: str, system: str) -> str:
+def _row(cells, system: str) -> tuple[str, ...]:
+    """A row of numbers or words; from the second on with the difference to the first."""
+    texts = [NONE if cell is None else told_text(cell, system) for cell in cells]
+    for k, cell in enumerate(cells[1:], 1):
+        if _comparable(cells[0], cell):
+            texts[k] += f" ({_difference(cell.value - cells[0].value, cells[0], system)})"
+    return (next(cell.label for cell in cells if cell), *texts)
+
+
+def _comparable(first: Told | None, other: Told | None) -> bool:
+    """Whether both are numbers of one kind, and not the same."""
+    if first is None or other is None or first.quantity != other.quantity:
+        return False
+    words = isinstance(first.value, str) or isinstance(other.value, str)
+    return not words and other.value != first.value
+
+
+def _difference(more: float, first: Told, system: str) -> str:
     sign = "+" if more > 0 else "\u2212"
-    if first:
-        return f"{sign}{abs(more / first):.0%}"
-    return f"{sign}{shown(abs(more), quantity, system)}"
-
-
-def _width(outcome) -> float | None:
-    """Governing width [mm]; 0 without a crack, None where no rule gives one."""
-    band = judged_width(outcome)
-    if band:
-        return band.governing
-    return None if deciding_crack(outcome) else 0.0
-
-
-def _place(outcome, system: str) -> str:
-    """The face and the place of the crack that decides: two cases may differ in it."""
-    crack = deciding_crack(outcome)
-    if crack is None:
-        return NONE
-    face = _("top") if crack.face == "top" else _("bottom")
-    if outcome.structure.origin:
-        return f"{face}, {at_place(outcome.structure, crack.at, system)}"
-    return _("{face}, at {x}").format(face=face, x=shown(crack.at, "length", system))
-
-
-def _rule(outcome) -> str:
-    band = judged_width(outcome)
-    return band.name if band else NONE
-
-
-def _band(outcome, system: str) -> str:
-    band = judged_width(outcome)
-    if not band:
-        return NONE
-    low, high = shown(band.low, "width", system), shown(band.high, "width", system)
-    return _("{low} to {high}").format(low=low, high=high)
-
-
-def _movement(outcome) -> float | None:
-    movement = outcome.movement
-    return None if movement.falls_at is not None else abs(movement.largest)
+    if first.value:
+        return f"{sign}{abs(more / first.value):.0%}"
+    return f"{sign}{shown(abs(more), first.quantity, system)}"

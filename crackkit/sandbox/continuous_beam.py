@@ -1,6 +1,5 @@
 """A floor or beam over several spans, typed in one line."""
 
-from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.sandbox.floor_inputs import FORM
 from crackkit.sandbox.floor_told import arrangements, shifts, uncovered
 from crackkit.sandbox.typed import Typed
@@ -74,7 +73,6 @@ class ContinuousBeam(Typed):
     """
 
     form = FORM
-    _drawn = staticmethod(beam_picture)
     _tells = (arrangements, uncovered, shifts)
 
     def __init__(

@@ -42,7 +42,7 @@ def row(structure, name: str, start, end, steps: int) -> Row:
         raise WrongInput(_("steps={n!r}: a whole number from 2 to 200.").format(n=steps), "steps")
     first, last = argument.read(start), argument.read(end)
     ends = _ends(argument, first, last, start, end)
-    values = _values(*ends, steps)
+    values = np.array([v for v in _values(*ends, steps) if argument.may_be(v.tolist())])
     knob, x = _axis(*ends, values)
     texts = tuple(argument.written(argument.turned(first, row), system) for row in values.tolist())
     quantity = knob.quantity

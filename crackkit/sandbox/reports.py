@@ -132,7 +132,7 @@ def report(answered, title: str = "") -> Report:
 
     Parameters
     ----------
-    answered : SimpleBeam, Cantilever or ContinuousBeam
+    answered : SimpleBeam, Cantilever, ContinuousBeam or TensionMember
         The structure.
     title : str
         Heading of the page.

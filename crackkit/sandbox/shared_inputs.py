@@ -42,6 +42,12 @@ def rules(exposure: str) -> tuple[Argument, ...]:
     )
 
 
+def shared_words(arguments) -> dict[str, str]:
+    """Give other words people use for those of the arguments that many structures have."""
+    names = {argument.name for argument in arguments} | {"system"}
+    return {word: name for word, name in MEANT.items() if name in names}
+
+
 # Other words people use; the message then names the right one.
 MEANT = {
     "b": "width",

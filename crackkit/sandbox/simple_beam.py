@@ -1,6 +1,5 @@
 """A beam on two supports, typed in one line."""
 
-from crackkit.drawing.beam_picture import picture as beam_picture
 from crackkit.sandbox.beam_inputs import FORM
 from crackkit.sandbox.typed import Typed
 
@@ -51,7 +50,6 @@ class SimpleBeam(Typed):
     """
 
     form = FORM
-    _drawn = staticmethod(beam_picture)
 
     def __init__(
         self,

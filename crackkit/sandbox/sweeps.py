@@ -7,12 +7,15 @@ import numpy as np
 from crackkit.drawing.deciding import deciding_crack
 from crackkit.drawing.on_page import on_page
 from crackkit.drawing.sweep_chart import Course, sweep_chart
+from crackkit.drawing.told_numbers import told_text
 from crackkit.sandbox import markup
-from crackkit.sandbox.answers import judged_width, pull, verdict_words
+from crackkit.sandbox.answers import judged_width, verdict_words
 from crackkit.sandbox.care import shared_cautions
 from crackkit.sandbox.courses import Row, row
+from crackkit.sandbox.kinds import kind_of
 from crackkit.sandbox.shown_picture import ShownPicture, still
-from crackkit.units import shown
+from crackkit.sandbox.wrong_input import WrongInput
+from crackkit.structures.outcome import Told
 from crackkit.words import _
 
 
@@ -59,7 +62,7 @@ def sweep(structure, argument: str, start, end, steps: int = 9) -> Sweep:
 
     Parameters
     ----------
-    structure : SimpleBeam
+    structure : SimpleBeam, Cantilever, ContinuousBeam or TensionMember
         All other inputs stay as they are in it.
     argument : str
         Name of the input: ``"cover"``, ``"bars"``, ``"point_load"``, ...
@@ -75,15 +78,26 @@ def sweep(structure, argument: str, start, end, steps: int = 9) -> Sweep:
         If there is no such input, or a value is outside its range.
     """
     values = row(structure, argument, start, end, steps)
-    cases = [structure.but(**{argument: text}) for text in values.texts]
-    outcomes = [case.outcome for case in cases]
-    head = (values.label, _("verdict"), _("widest crack"), _("all rules"), _("pull in the bars"))
+    outcomes = [_case(structure, argument, text).outcome for text in values.texts]
+    labels = [told.label for told in _told(outcomes[0], structure.system)]
     rows = tuple(
         _row(value, outcome, structure.system)
         for value, outcome in zip(_values(values), outcomes, strict=True)
     )
     course = _course(values, outcomes, structure.system)
+    head = (values.label, _("verdict"), *labels)
     return Sweep(head, rows, course, shared_cautions(outcomes))
+
+
+def _case(structure, argument: str, text):
+    """The structure with one value; what is wrong with another input is said of this value."""
+    try:
+        return structure.but(**{argument: text})
+    except WrongInput as error:
+        if error.argument == argument:
+            raise
+        said = _("With {name}={text!r}: {error}").format(name=argument, text=text, error=error)
+        raise WrongInput(said, error.argument, error.typed) from None
 
 
 def _values(values: Row) -> list[str]:
@@ -91,15 +105,15 @@ def _values(values: Row) -> list[str]:
 
 
 def _row(value: str, outcome, system: str) -> tuple[str, ...]:
-    band = judged_width(outcome)
-    low_high = "—"
-    if band:
-        low, high = shown(band.low, "width", system), shown(band.high, "width", system)
-        low_high = _("{low} to {high}").format(low=low, high=high)
-    width = shown(band.governing, "width", system) if band else "—"
-    stress = pull(outcome)
-    pulled = shown(stress, "stress", system) if stress else "—"
-    return (value, verdict_words(outcome), width, low_high, pulled)
+    cells = (told_text(told, system) for told in _told(outcome, system))
+    return (value, verdict_words(outcome), *cells)
+
+
+def _told(outcome, system: str) -> list[Told]:
+    """The numbers that stand beside a value."""
+    kind = kind_of(outcome)
+    by_key = {told.key: told for told in kind.numbers(outcome, system)}
+    return [by_key[key] for key in kind.SWEPT]
 
 
 def _course(values: Row, outcomes, system: str) -> Course:

@@ -12,6 +12,7 @@ from crackkit.structures.fields import inputs
 from tests.structures.beams import simple_beams
 from tests.structures.cantilevers import cantilevers
 from tests.structures.floors import floors
+from tests.structures.tension_members import KNOWN, tension_members
 
 systems = st.sampled_from(["SI", "US"])
 
@@ -86,3 +87,17 @@ def test_the_line_makes_any_cantilever_again(arm, system):
 @given(floors().filter(loaded), systems)
 def test_the_line_makes_any_floor_again(floor, system):
     check(floor, system)
+
+
+@settings(max_examples=150, deadline=None)
+@given(tension_members(), systems)
+def test_the_line_makes_any_pulled_member_again(member, system):
+    check(member, system)
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_the_line_makes_the_same_state_of_a_pulled_member(name):
+    member = KNOWN[name]
+    again = made_again(code_line(member, "SI")).outcome
+    assert again.verdict.key == member.solve().verdict.key
+    assert len(again.cracks) == len(member.solve().cracks)
