@@ -66,7 +66,7 @@ def choice_chart(
     load : float
         Moment [N mm] or pull [N].
     sizes : tuple of str
-        Bar sizes, thin to thick.
+        Bar sizes, thin to thick; those too thick for the depth are left out.
     stones : float
         Largest stones [mm].
     shape : str
@@ -74,7 +74,7 @@ def choice_chart(
     yield_strength : float
         Of the bars [MPa].
     """
-    bars = [bar(name) for name in sizes]
+    bars = [one for one in map(bar, sizes) if _fits(strip, laid, one)]
     phi, A = (np.array([getattr(one, name) for one in bars]) for name in ("diameter", "area"))
     s = SPACINGS[None, :]
     cases = StripBars(
@@ -91,7 +91,13 @@ def choice_chart(
     widest = np.array([_widest(strip, laid, one, shape, yield_strength) for one in bars])
     buildable = (cases.gap >= gaps[:, None]) & (s <= widest[:, None] + 1e-9)
     widths = governing_width(strip, cases, load)
-    return Chart(sizes, phi, A, SPACINGS, widths, stress > yield_strength, buildable)
+    names = tuple(one.name for one in bars)
+    return Chart(names, phi, A, SPACINGS, widths, stress > yield_strength, buildable)
+
+
+def _fits(strip: Strip, laid: StripBars, one: Bar) -> bool:
+    """Tell whether a bar of this size would still lie in the outer half of the depth."""
+    return laid.faces == 0.5 or laid.cover + one.diameter <= strip.depth / 2
 
 
 def _widest(strip: Strip, laid: StripBars, one: Bar, shape: str, yield_strength: float) -> float:

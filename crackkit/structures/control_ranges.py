@@ -1,5 +1,6 @@
 """The choices of a strip whose bars are chosen, how far its inputs go, and when they count."""
 
+from crackkit.mechanics.bars import bar
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.structures.strip_stress import BENT, PULLED
@@ -15,6 +16,8 @@ DOSES = (
     *((dose.key, dose.label) for dose in INDICATIVE),
     ("tested", _("tested: strengths as measured")),
 )
+OUTER_PART = 0.45  # of the depth, from the face: where bars of that face may lie
+LEAST_COVER = 10.0  # mm
 SPACING_RANGE = (50.0, 350.0)
 SHOWN = {"SI": 1200.0, "US": 1219.2}  # length of strip that is drawn [mm]
 
@@ -59,14 +62,25 @@ def has_across(it, _owner=None) -> bool:
     return it.shape == "slab" and it.cross_size != "none"
 
 
+def least_depth(it, _owner) -> float:
+    """So deep that the mat lies in its outer part [mm]."""
+    return max(80.0, (LEAST_COVER + _mat(it)) / OUTER_PART)
+
+
 def most_cover(it, _owner) -> float:
-    """Largest cover that leaves room for bars [mm]."""
-    return min(100.0, it.depth / 4)
+    """Largest cover that leaves the mat in the outer part [mm]."""
+    return max(min(100.0, it.depth / 4, OUTER_PART * it.depth - _mat(it)), LEAST_COVER)
 
 
 def most_slack(it, _owner) -> float:
-    """Largest depth tolerance [mm]."""
-    return min(30.0, it.depth / 8)
+    """Largest depth tolerance that leaves it there [mm]."""
+    return max(min(30.0, it.depth / 8, OUTER_PART * it.depth - _mat(it) - it.cover), 0.0)
+
+
+def _mat(it) -> float:
+    """Thickness of the bars of both directions, one above the other [mm]."""
+    across = bar(it.cross_size).diameter if has_across(it) else 0.0
+    return bar(it.size).diameter + across
 
 
 def most_stress(it, _owner) -> float:

@@ -84,7 +84,7 @@ class CrackControl:
     cover: float = fields.number(
         _("Cover"),
         "size",
-        10.0,
+        ranges.LEAST_COVER,
         ranges.most_cover,
         40.0,
         _("Clear concrete over the outermost bars."),
@@ -148,7 +148,9 @@ class CrackControl:
     width: float = fields.number(
         _("Width"), "size", 150.0, 2000.0, 1000.0, _("Of the strip that is looked at; of a beam.")
     )
-    depth: float = fields.number(_("Depth"), "size", 80.0, 800.0, 200.0, _("Face to face."))
+    depth: float = fields.number(
+        _("Depth"), "size", ranges.least_depth, 800.0, 200.0, _("Face to face.")
+    )
     stones: float = fields.number(
         _("Largest stones"), "size", 8.0, 40.0, 20.0, _("They must pass between the bars.")
     )

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from hypothesis import assume, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from crackkit.drawing.choice_cut import Cut
@@ -19,6 +19,7 @@ from crackkit.drawing.labels import covered_grips, faults, text_boxes
 from crackkit.drawing.shapes import Circle, Polygons, every_shape, handles
 from crackkit.structures import outcome as verdicts
 from crackkit.structures.crack_control import CrackControl
+from crackkit.structures.fields import fitted
 from tests.structures.controls import crack_controls
 
 WIDTHS = (560.0, 640.0, 779.0, 780.0, 840.0, 1000.0, 1200.0)
@@ -41,22 +42,15 @@ KNOWN = {
     "both ways": CrackControl(both_ways=True, spacing=180.0, stress=280.0),
     "thick": CrackControl(size="32", spacing=300.0, depth=600.0, cover=60.0, outer="across"),
     "thick in the middle": CrackControl(
-        action="pulled", rows="middle", size="#14", cross_size="#10", depth=80.0, cover=10.0
+        action="pulled", rows="middle", size="#14", cross_size="#10", depth=200.0, cover=10.0
     ),
     "little cover": CrackControl(cover=10.0, slack=5.0, air="inside", strength=20.0),
     "no bars across": CrackControl(cross_size="none"),
 }
 
 
-def holds(choice) -> bool:
-    """Tell whether the bars lie in the lower part: mechanics refuses others."""
-    ways = [choice.main_bars(choice.slack), choice.cross_bars(choice.slack)]
-    lowest = [way.cover + way.diameter for way in ways if way is not None]
-    return choice.action != "bent" or max(lowest) < choice.depth / 2
-
-
 def choices(**fixed):
-    return crack_controls(**fixed).filter(holds)
+    return crack_controls(**fixed)
 
 
 def complaints(drawn) -> list[str]:
@@ -121,8 +115,8 @@ ON_GRID = st.integers(11, 69).map(lambda n: 5.0 * n)  # spacings of which the ch
 @settings(max_examples=80, deadline=None)
 @given(choices(shape="slab", both_ways=False), SIZES, ON_GRID)
 def test_the_chart_says_of_the_chosen_bars_what_the_verdict_says(choice, size, spacing):
-    choice = replace(choice, size=size, spacing=spacing, given="load", slack=0.0)
-    assume(holds(choice))
+    wanted = {"size": size, "spacing": spacing, "given": "load", "slack": 0.0}
+    choice, _moved = fitted(choice, wanted)
     outcome = choice.solve()
     kind = kind_of_chosen(ChoiceField(ChoiceKinds(outcome), Frame(0.0, 0.0, 420.0, 200.0)))
     close = outcome.control.main.bars.gap < outcome.control.least_gap
@@ -141,7 +135,8 @@ def test_along_a_dashed_line_thin_bars_close_together_are_finer(choice):
     widths, last = field.kinds.widths, 0.0
     for k, x in sorted(steel_places(field, 1.0).items()):
         at = int(np.abs(field.x(field.kinds.spacings) - x).argmin())
-        if field.kinds.said[k, at] in (YIELDS, CLOSE, FAR):
+        alone = widths[k, at] < 0.01  # so many fibres that bars have next to nothing to hold
+        if alone or field.kinds.said[k, at] in (YIELDS, CLOSE, FAR):
             last = 0.0
             continue
         # places are a millimetre apart
