@@ -12,6 +12,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import standalone
 from crackkit.launch.places import PROJECT
+from crackkit.learning.bar_choice import fine_slab
 from crackkit.learning.cantilever import balcony
 from crackkit.learning.floor import middle_span_empty
 from crackkit.learning.simple_beam import canteen_beam
@@ -27,6 +28,8 @@ def pictures() -> dict[str, Picture]:
     """Give every stored picture by the name of its file."""
     return {
         "readme": _drawn(gate_beam().structure, "US"),
+        "bar_choice": _drawn(fine_slab("SI"), "SI"),
+        "bar_choice_us": _drawn(fine_slab("US"), "US"),
         "cantilever": _drawn(balcony("SI"), "SI"),
         "cantilever_us": _drawn(balcony("US"), "US"),
         "continuous_spans": _drawn(middle_span_empty("SI"), "SI"),

@@ -43,7 +43,7 @@ def test_a_stored_picture_is_fresh(painted, name):
     words, maps = split(stored)
     words_now, maps_now = split(painted[f"{name}.svg"])
     assert words == words_now, "stale: run python -m crackkit figures"
-    assert maps
+    assert maps or "data:image" not in stored  # only bent members have a stress map
     for was, now in zip(maps, maps_now, strict=True):
         assert np.abs(was.astype(int) - now).max() <= 1
 
