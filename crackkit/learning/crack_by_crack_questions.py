@@ -121,9 +121,7 @@ def _stay_choices(values, system: str) -> list:
     return [
         right(
             after,
-            _(
-                "The bar springs back, but the concrete slipped along it, and holds it open a bit."
-            ),
+            _("The bar springs back, but the concrete slipped along it, and holds it open a bit."),
         ),
         wrong(
             _("It has shut"),
