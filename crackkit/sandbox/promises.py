@@ -7,6 +7,7 @@ from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
+from crackkit.sandbox.tension_member import TensionMember
 from crackkit.sandbox.wrong_input import WrongInput
 from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNHELD
 from crackkit.words import _
@@ -70,10 +71,15 @@ def tyre_store() -> ContinuousBeam:
     )
 
 
+def hanger() -> TensionMember:
+    """Give the hanger of the canopy over the pumps, as the lesson types it."""
+    return TensionMember(pull="100 kN", bars="1 x 25 mm", cover="35 mm", exposure="moist")
+
+
 def promises() -> dict[str, bool]:
     """Give each promise with whether it is kept."""
     structures = _of_the_gate() | _of_the_metric_beam() | _of_the_landing() | _of_the_floor()
-    return structures | _of_typing()
+    return structures | _of_the_hanger() | _of_typing()
 
 
 def _of_the_landing() -> dict[str, bool]:
@@ -106,6 +112,19 @@ def _of_the_floor() -> dict[str, bool]:
         "the worst arrangement can be shown": floor.worst.texts["live_on"] == [1, 2],
         "a post that sinks moves the moments": floor.but(settled="B 0.25 in").told[2].rows[0]
         != moment,
+    }
+
+
+def _of_the_hanger() -> dict[str, bool]:
+    thick, thin = hanger(), hanger().but(bars="4 x 12 mm")
+    steel = [case.outcome.steel_mass for case in (thick, thin)]
+    bars = sweep(thin, "bars", "2 x 12 mm", "6 x 12 mm").course.governing
+    return {
+        "cracks of the hanger go right through": {c.face for c in thick.outcome.cracks} == {"both"},
+        "four thin bars hold less steel": steel[1] < steel[0],
+        "and more cracks": len(thin.outcome.cracks) > len(thick.outcome.cracks),
+        "that are narrower": _width(thin) < _width(thick),
+        "more bars, narrower cracks": bool((bars[1:] < bars[:-1]).all()),
     }
 
 
