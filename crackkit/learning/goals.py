@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from crackkit.learning import choice_checks as choosing
 from crackkit.learning import holding_checks as holding
 from crackkit.learning import laying_checks as laying
+from crackkit.learning import pulled_checks as pulling
 from crackkit.learning.check import Check
 from crackkit.units import shown
 from crackkit.words import _
@@ -80,6 +81,20 @@ def _square(task, system: str) -> str:
     return text.format(square=square, **masses)
 
 
+def _hold_pull(task, _system: str) -> str:
+    return _("The bars hold: {n} times this pull before they yield.").format(n=task.reserve)
+
+
+def _fine_own(task, system: str) -> str:
+    text = _("None of its own cracks, as bond along its bars makes them, is wider than {width}.")
+    return text.format(width=_width(task, system))
+
+
+def _fine_by_rule(task, system: str) -> str:
+    text = _("The rule of its code, which reckons with worse concrete, agrees: {width} at most.")
+    return text.format(width=_width(task, system))
+
+
 def _plain(text: str) -> Callable[..., str]:
     def said(_task, _system: str) -> str:
         return text
@@ -111,8 +126,24 @@ ENOUGH = Goal(
 ROOM_BOTH = Goal(_plain(_("The stones of the concrete pass between the bars.")), choosing.room)
 CLOSE = Goal(_plain(_("The bars lie no farther apart than the rules allow.")), choosing.close)
 OVER = Goal(_plain(_("The cover is at least what this place asks for.")), choosing.cover)
+WHOLE = Goal(_plain(_("It stays in one piece: its first crack is not its last.")), pulling.whole)
+HOLD_PULL = Goal(_hold_pull, pulling.hold)
+FINE_OWN = Goal(_fine_own, pulling.fine)
+FINE_BY_RULE = Goal(_fine_by_rule, pulling.by_rule)
+STEEL_PULLED = Goal(_steel, pulling.steel)
+ROOM_INSIDE = Goal(_plain(_("The stones of the concrete pass between the bars.")), pulling.room)
+COVER_AROUND = Goal(_plain(_("The cover is at least what this place asks for.")), pulling.cover)
 
 BEAM = (HOLD, FINE, STEEL, ROOM, COVER)
 ARM = (HOLD, FINE, ANCHORED, STEEL, ROOM, MAT, COVER)
 FLOOR = (COVERED, HOLD_ALWAYS, FINE_ALWAYS, STEEL, ROOM, COVER)
 CHOICE = (HOLD_ALONE, FINE_BOTH, SQUARE, DOSE, ENOUGH, ROOM_BOTH, CLOSE, OVER)
+PULLED = (
+    WHOLE,
+    HOLD_PULL,
+    FINE_OWN,
+    FINE_BY_RULE,
+    STEEL_PULLED,
+    ROOM_INSIDE,
+    COVER_AROUND,
+)
