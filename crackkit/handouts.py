@@ -13,7 +13,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import alt_text
 from crackkit.launch.places import PROJECT
-from crackkit.learning import cantilever, floor, simple_beam
+from crackkit.learning import bar_choice, cantilever, floor, pulled, simple_beam
 from crackkit.sandbox.drawing_page import drawing_page
 from crackkit.units import SYSTEMS
 from crackkit.words import _
@@ -49,6 +49,7 @@ class Worksheet:
 
 
 WORKSHEETS = (
+    Worksheet(pulled.LESSON, _("A hanger of a market hall"), pulled.thin_hanger),
     Worksheet(
         simple_beam.LESSON,
         _("The beam over the serving hatch of a school canteen"),
@@ -71,6 +72,7 @@ WORKSHEETS = (
         _("The same floor with one span loaded"),
         floor.one_span_loaded,
     ),
+    Worksheet(bar_choice.LESSON, _("The deck over the store of a boat ramp"), bar_choice.fine_slab),
 )
 
 

@@ -44,7 +44,12 @@ def _lesson(key: str, minutes: int, title: str, promise: str) -> LessonInfo:
 
 
 COURSE = (
-    _lesson("01_pull", 20, _("Pull"), _("say what happens when concrete and a bar are pulled")),
+    _lesson(
+        "01_pull",
+        25,
+        _("Pull"),
+        _("say what happens, crack by crack, when concrete is pulled, and why bars keep it fine"),
+    ),
     _lesson(
         "02_simple_beam",
         45,

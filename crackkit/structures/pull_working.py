@@ -54,8 +54,8 @@ def _first_crack(tie, state: Pulled) -> Iterator[WorkingStep]:
     A_c, A_s, f_ct = tie.concrete_area, tie.bars_area, tie.tensile
     yield WorkingStep(
         "N_cr",
-        "f_ct (A_c + A_s E_s/E_c)",
-        f"{f_ct:.3g} × ({A_c:.5g} + {A_s:.4g} × {n:.3g})",
+        "f_ct × (A_c + A_s × E_s/E_c)",
+        f"{f_ct:.3g} × ({A_c:.0f} + {A_s:.4g} × {n:.3g})",
         f_ct * (A_c + A_s * n),
         "force",
         _("even concrete, long member, no shrinkage"),
@@ -69,7 +69,7 @@ def _first_crack(tie, state: Pulled) -> Iterator[WorkingStep]:
 def _at_cracks(tie, state: Pulled) -> Iterator[WorkingStep]:
     topic, stress = _("At a crack"), state.steel_at_crack
     yield WorkingStep(
-        "sigma_s", "N/A_s", f"{state.pull:.5g}/{tie.bars_area:.4g}", stress, "stress", "", topic
+        "sigma_s", "N/A_s", f"{state.pull:.0f}/{tie.bars_area:.4g}", stress, "stress", "", topic
     )
     sample_tie = state.history.tie
     length = float(transfer_length(sample_tie.bond_slip, sample_tie.beta * tie.tensile))

@@ -116,6 +116,15 @@ class TensionMember:
         _("Fresh concrete settles away from bars high in a deep pour."),
         when=_has_bars,
     )
+    length: float = fields.number(
+        _("Length"), "length", 400.0, 4000.0, 1500.0, _("Of the concrete.")
+    )
+    width: float = fields.number(
+        _("Width"), "size", _least_width, 600.0, 150.0, _("Of the cross-section.")
+    )
+    depth: float = fields.number(
+        _("Depth"), "size", _least_depth, 600.0, 150.0, _("Of the cross-section.")
+    )
     cover: float = fields.number(
         _("Cover"),
         "size",
@@ -127,15 +136,6 @@ class TensionMember:
     )
     ends: str = fields.choice(
         _("Pulled by"), ENDS, "bars", _("What is taken hold of at the two ends."), when=_has_bars
-    )
-    length: float = fields.number(
-        _("Length"), "length", 400.0, 4000.0, 1500.0, _("Of the concrete.")
-    )
-    width: float = fields.number(
-        _("Width"), "size", _least_width, 600.0, 150.0, _("Of the cross-section.")
-    )
-    depth: float = fields.number(
-        _("Depth"), "size", _least_depth, 600.0, 150.0, _("Of the cross-section.")
     )
     strength: float = concrete_strength(30.0)
     shrinkage: float = fields.number(
