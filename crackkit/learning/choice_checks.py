@@ -49,16 +49,16 @@ def _finer(structure) -> str:
 
 def steel(task, structure, outcome, system: str) -> Check:
     """Check the mass of the bars; fibres cost as well, so with them less is left for bars."""
-    name, mass, most = _("Steel"), outcome.steel_mass, most_bars(task, structure.fibres)
+    name, mass, most = _("Steel"), outcome.steel_mass, task.most_bars(structure)
     ok, off = mass <= most * (1 + 1e-9), shown(abs(mass - most), "mass", system)
     wanted = _("{m} or less").format(m=shown(most, "mass", system))
     text = _("{off} to spare.") if ok else f"{_('{off} too heavy.')} {_lighter(structure)}"
     return Check("steel", name, ok, shown(mass, "mass", system), wanted, text.format(off=off))
 
 
-def most_bars(task, fibres: str) -> float:
-    """Budget of the bars [kg], on a square as wide as the strip."""
-    return task.most_steel * (1.0 if fibres == "none" else WITH_FIBRES)
+def bars_share(structure) -> float:
+    """Share of the budget that is left for bars [-]: fibres cost as well."""
+    return 1.0 if structure.fibres == "none" else WITH_FIBRES
 
 
 def _lighter(structure) -> str:

@@ -1,6 +1,7 @@
 """The task of the lesson on choosing bars: the floor of a wash bay, held fast as it shrinks."""
 
 from crackkit.learning import goals
+from crackkit.learning.choice_checks import bars_share
 from crackkit.learning.task import HoldTask
 from crackkit.structures.crack_control import CrackControl
 from crackkit.units.quantities import INCH, KIP, PSI
@@ -74,4 +75,5 @@ def wash_floor(system: str = "SI") -> HoldTask:
         free=FREE,
         most_steel=BUDGET[system],
         asks=goals.CHOICE,
+        share=bars_share,
     )

@@ -72,7 +72,7 @@ def _dose(_task, _system: str) -> str:
 
 def _square(task, system: str) -> str:
     square = {"SI": _("square metre"), "US": _("square foot")}[system]
-    alone, beside = (choosing.most_bars(task, fibres) for fibres in ("none", "any"))
+    alone, beside = (task.most_steel, choosing.WITH_FIBRES * task.most_steel)
     text = _(
         "The bars weigh at most {alone} on a {square}; with fibres, which cost as well, at most "
         "{beside}."

@@ -1,5 +1,6 @@
 """A task: make a structure hold, within a budget. Whatever the mechanics accepts is right."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from crackkit.learning.check import Check, givens
@@ -9,6 +10,10 @@ from crackkit.structures.fields import inputs
 # A member must carry more than the load of every day before it gives way. Load factors of 1.2 to
 # 1.6 over a strength factor of 0.9 (ACI 318-19 5.3.1, 21.2.1) come to about 1.6; common practice.
 RESERVE = 1.6
+
+
+def _whole(_structure) -> float:
+    return 1.0
 
 
 @dataclass(frozen=True)
@@ -31,6 +36,9 @@ class HoldTask:
         What must be reached, in the order in which it is told.
     reserve : float
         How many times the load it must carry before the bars give way [-].
+    share : callable
+        From a solution to the share of the budget that is left for bars [-], where it buys
+        something else as well.
     """
 
     key: str
@@ -41,6 +49,11 @@ class HoldTask:
     most_steel: float
     asks: tuple[Goal, ...]
     reserve: float = RESERVE
+    share: Callable = _whole
+
+    def most_bars(self, structure) -> float:
+        """Budget that is left for bars [kg] in a solution."""
+        return self.most_steel * self.share(structure)
 
     @property
     def locked(self) -> tuple[str, ...]:
@@ -75,4 +88,4 @@ class HoldTask:
         """Rate a solution: below 1 the share that is reached [-], above 1 by the steel spared."""
         if not all(check.ok for check in checks):
             return sum(check.ok for check in checks) / len(checks)
-        return 2.0 - outcome.steel_mass / self.most_steel
+        return 2.0 - outcome.steel_mass / self.most_bars(outcome.structure)

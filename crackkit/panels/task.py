@@ -115,12 +115,12 @@ class Task(Exercise):
         self.view.tally = self._best()
 
     def _budget(self) -> dict:
-        mass = self.panel.outcome.steel_mass
+        mass, most = self.panel.outcome.steel_mass, self.job.most_bars(self.panel.structure)
         text = _("Your bars: {mass} of {most}").format(
             mass=shown(mass, "mass", self.system),
-            most=shown(self.job.most_steel, "mass", self.system),
+            most=shown(most, "mass", self.system),
         )
-        share = mass / self.job.most_steel
+        share = mass / most
         over = share > 1.0
         return {"text": text, "share": min(share, 1.0), "over": _("over budget") if over else ""}
 
