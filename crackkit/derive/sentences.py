@@ -1,6 +1,6 @@
 """The words of the derivations: a title, and one sentence for each step, in order."""
 
-from crackkit.derive import choice_sentences
+from crackkit.derive import choice_sentences, pull_sentences
 from crackkit.derive.step_words import StepWords
 from crackkit.words import _
 
@@ -56,6 +56,7 @@ TITLES = {
     "lever_arm": _("Why the height of the bars counts"),
     "over_support": _("Why the top is stretched over a support, and how far"),
     **choice_sentences.TITLES,
+    **pull_sentences.TITLES,
 }
 
 STEPS: dict[str, tuple[StepWords, ...]] = {
@@ -265,4 +266,5 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
         ),
     ),
     **choice_sentences.STEPS,
+    **pull_sentences.STEPS,
 }

@@ -17,6 +17,7 @@ from crackkit.derive.lean import lean
 from crackkit.derive.lever_arm import lever_arm
 from crackkit.derive.over_support import over_support
 from crackkit.derive.rust_time import rust_time
+from crackkit.derive.transfer_length import transfer_length
 from crackkit.derive.written import FILE
 
 DERIVATIONS = (
@@ -29,6 +30,7 @@ DERIVATIONS = (
     over_support,
     bar_spacing,
     rust_time,
+    transfer_length,
 )
 
 
