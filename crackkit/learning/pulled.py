@@ -239,10 +239,17 @@ def _other_promises(system: str) -> dict[str, bool]:
     bars_alone = full.pulled.bare_strain
     rules = dict(full.pulled.rules.by_rule)
     return {
+        "squeezed it bears ten times as much": thin.strength / thin.tensile > 10.0,
+        "smooth bars: two to three times as wide": 2.0
+        < widest(replace(thin, surface="plain").solve()) / widest(full)
+        < 3.0,
         "concrete between the cracks helps": 0.5 < full.pulled.now.mean_strain / bars_alone < 0.95,
         "dried concrete cracks sooner": dried.pulled.first_pull < 0.8 * full.pulled.first_pull,
         "twice the skin": abs(thin.sample.perimeter / hanger(system).sample.perimeter - 2.0) < 0.03,
         "rules and bond differ": max(rules.values()) > 1.15 * widest(full),
+        "rules go from 0.15 to 0.32 mm": 0.145 < min(rules.values()) < 0.155
+        and 0.29 < max(rules.values()) < 0.32,
+        "the picture says 0.17 to 0.18 mm": 0.165 < widest(full) < 0.185,
         "more cover widens what EN says": _en(thin, 1.25 * thin.cover) > 1.03 * rules["en_2004"],
         "and changes nothing along the bars": widest(replace(thin, cover=1.25 * thin.cover).solve())
         == widest(full),
