@@ -17,9 +17,9 @@ def how_far_apart(random, system):
     reach = drawn(random, "size", system, 100.0, 300.0)
     tie = tie_of(random, system)
     text = _(
-        "From a crack on it takes {reach} until the bar has handed enough pull back to crack the "
-        "concrete again. The member is pulled until no new crack comes. How far apart do its "
-        "cracks lie then?"
+        "From a crack on it takes {reach}, however hard it is pulled, until the bar has handed "
+        "enough back to crack the concrete again. The member is pulled until no new crack comes. "
+        "How far apart do its cracks lie then?"
     ).format(reach=shown(reach, "size", system))
     return asked("how_far_apart", random, text, _apart_choices(reach, system), tie)
 
@@ -48,6 +48,59 @@ def _apart_choices(reach: float, system: str) -> list:
             _("Between {a} and {b}").format(a=two, b=four),
             _("one crack eases the concrete far around it"),
             _("In so long a piece the middle is full of stress again: it cracks once more."),
+        ),
+    ]
+
+
+def share_of_the_concrete(random, system):
+    """How much of the pull does the concrete carry midway between two cracks?"""
+    tie = tie_of(random, system)
+    tie = replace(tie, pull=pull_of(random, tie, system))
+    outcome = tie.solve()
+    clear(len(outcome.cracks) >= 2)
+    alone, between = outcome.pulled.steel_at_crack, _least_between_cracks(outcome)
+    bars = tie.pull * between / alone
+    values = bars, tie.pull - bars, tie.pull
+    apart(values, 1.12)
+    text = _(
+        "{pull} pull at a cracked member. In the cracks its bars are pulled by {alone}, between "
+        "two of its cracks only by {between}. How much of the pull does the concrete carry there?"
+    ).format(
+        pull=shown(tie.pull, "force", system),
+        alone=shown(alone, "stress", system),
+        between=shown(between, "stress", system),
+    )
+    return asked("share_of_the_concrete", random, text, _share_choices(values, system), tie)
+
+
+def _least_between_cracks(outcome) -> float:
+    """Least stress of the bars between the outermost cracks [MPa]."""
+    state = outcome.pulled.now
+    inside = (state.x > state.cracks[0]) & (state.x < state.cracks[-1])
+    return float(state.steel_stress[inside].min())
+
+
+def _share_choices(values, system: str) -> list:
+    bars, concrete, whole = (shown(v, "force", system) for v in values)
+    return [
+        right(
+            concrete,
+            _("The pull is the same everywhere: what the bars do not carry, the concrete does."),
+        ),
+        wrong(
+            bars,
+            _("the stress that is told goes with the concrete"),
+            _("That is the share of the bars. The rest is that of the concrete."),
+        ),
+        wrong(
+            whole,
+            _("between cracks all is as before, and the bars rest"),
+            _("Beside the concrete the bars stretch as well, so they carry their share."),
+        ),
+        wrong(
+            _("It carries nothing there"),
+            _("once it is cracked the concrete does nothing"),
+            _("In the cracks it does nothing. Between them it grips the bars and takes a share."),
         ),
     ]
 
@@ -101,7 +154,7 @@ def what_stays(random, system):
     pulled = replace(tie, pull=top).solve()
     clear(len(pulled.cracks) >= 2)
     free = replace(tie, pull=0.0, before=top).solve()
-    before, after = widest(pulled), widest(free)
+    before, after = widest(pulled), _same_crack(pulled, free)
     clear(after > 0.08 * before and width_text(after, system) != width_text(0.0, system))
     apart((after, before), 1.2)
     text = _(
@@ -114,6 +167,12 @@ def what_stays(random, system):
     )
     values = after, before
     return asked("what_stays", random, text, _stay_choices(values, system), tie)
+
+
+def _same_crack(pulled, free) -> float:
+    """Width [mm] once the pull lets go of what was the widest crack."""
+    index = int(pulled.pulled.now.widths.argmax())
+    return float(free.pulled.now.widths[index])
 
 
 def _stay_choices(values, system: str) -> list:

@@ -91,7 +91,7 @@ def _fine_own(task, system: str) -> str:
 
 
 def _fine_by_rule(task, system: str) -> str:
-    text = _("The rule of its code, which reckons with worse concrete, agrees: {width} at most.")
+    text = _("The rule of its code, which reckons with any concrete of this kind, agrees: {width}.")
     return text.format(width=_width(task, system))
 
 

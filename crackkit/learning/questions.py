@@ -25,6 +25,7 @@ _PULL = {
     "what_bars_delay": pulls.what_bars_delay,
     "least_bars": pulls.least_bars,
     "how_far_apart": one_by_one.how_far_apart,
+    "share_of_the_concrete": one_by_one.share_of_the_concrete,
     "one_thick_or_four_thin": one_by_one.one_thick_or_four_thin,
     "what_stays": one_by_one.what_stays,
     "smooth_bars": one_by_one.smooth_bars,

@@ -63,8 +63,8 @@ def pull_of(random, tie: TensionMember, system: str) -> float:
 
 
 def bars_told(tie: TensionMember) -> str:
-    """Write its bars: one bar of size #5, or four bars of 12 mm."""
+    """Write its bars: one #5 bar, or 4 bars of 12 mm."""
     name = tie.size if tie.size.startswith("#") else _("{n} mm").format(n=tie.size)
     if tie.number == 1:
         return _("one {size} bar").format(size=name)
-    return _("{n} {size} bars").format(n=tie.number, size=name)
+    return _("{n} bars of {size}").format(n=tie.number, size=name)

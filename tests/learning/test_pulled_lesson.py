@@ -80,5 +80,13 @@ def test_the_thinnest_bar_that_holds_is_the_one_whose_member_goes_on():
         assert right.solve().pulled.history.sequence.held
 
 
+def test_concrete_carries_what_the_bars_do_not():
+    for seed in range(20):
+        asked = question("share_of_the_concrete", Random(seed))
+        pull, alone, between = _numbers(asked.text)
+        expected = pull * (1 - between / alone)
+        assert _numbers(asked.right.text)[0] == pytest.approx(expected, abs=0.005 * pull)
+
+
 def test_there_are_questions_enough():
     assert len(OF_LESSON["01_pull"]) >= 7
