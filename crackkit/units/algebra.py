@@ -76,6 +76,7 @@ _WORDS = {
 _POWERS = str.maketrans("²³⁴", "234")
 _TERM = re.compile(r"([^\W\d_]+|°[CFcf]?|‰|%|\"|'{1,2})([234]?)")
 _SPELLED = [
+    (re.compile(r"\b([kM]?N)m\b"), r"\1*m"),  # a moment as most people write it
     (re.compile(r"(?<=[a-z])-(?=[a-z])|[·⋅]", re.IGNORECASE), "*"),
     (re.compile(r" per "), "/"),
     (re.compile(r"(?:\^|\*\*)(?=[234])"), ""),
