@@ -19,6 +19,7 @@ if "numpy" not in sys.modules:
 _homes = {
     "Cantilever": "crackkit.sandbox",
     "ContinuousBeam": "crackkit.sandbox",
+    "CrackControl": "crackkit.sandbox",
     "SimpleBeam": "crackkit.sandbox",
     "TensionMember": "crackkit.sandbox",
     "compare": "crackkit.sandbox",

@@ -4,12 +4,14 @@
 >>> Cantilever(overhang="1.5 m", depth="200 mm", top="12 @ 150", load="4 kN/m", wall="300 mm")
 >>> ContinuousBeam(spans="5 m, 6 m, 5 m", depth="200 mm", dead="1.5 kN/m2", live="5 kN/m2")
 >>> TensionMember(pull="110 kN", bars="4 x 12 mm", width="150 mm", depth="150 mm", cover="25 mm")
+>>> CrackControl(bars="12 @ 150", across="10 @ 200", cover="40 mm", moment="30 kNm")
 """
 
 from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.code_line import code_line
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
+from crackkit.sandbox.crack_control import CrackControl
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
@@ -19,6 +21,7 @@ from crackkit.sandbox.wrong_input import WrongInput
 __all__ = [
     "Cantilever",
     "ContinuousBeam",
+    "CrackControl",
     "SimpleBeam",
     "TensionMember",
     "WrongInput",

@@ -17,6 +17,8 @@ UNDERSTOOD = {
     "pressure": ("kN/m2", "kPa", "psf", "ksf"),
     "strength": ("MPa", "N/mm2", "psi", "ksi"),
     "stress": ("MPa", "N/mm2", "ksi", "psi"),
+    "moment": ("kN·m", "kNm", "N·m", "kip·ft", "kip-ft", "lb-ft"),
+    "time": ("d", "days", "weeks"),
     "strain": ("‰", "mm/m", "%", "millionths"),
     "ratio": ("%",),
     "count": (),

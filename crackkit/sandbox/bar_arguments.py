@@ -134,9 +134,9 @@ def bars(name, label, us, si, help="") -> BarNote:
     return BarNote(name, label, {"US": us, "SI": si}, help)
 
 
-def mat_or_bars(name, label, us, si, help="") -> BarNote:
+def mat_or_bars(name, label, us, si, help="", path="") -> BarNote:
     """Declare bars that are counted or lie at a spacing."""
-    return BarNote(name, label, {"US": us, "SI": si}, help, mats=True)
+    return BarNote(name, label, {"US": us, "SI": si}, help, path, mats=True)
 
 
 def bar_row(name, label, us, si, help="") -> BarRow:

@@ -1,7 +1,7 @@
 """What is told of a beam, an arm or a floor: the four answers, and its numbers."""
 
 from crackkit.drawing.deciding import deciding_crack
-from crackkit.sandbox.holding import from_to, held_so, limit, nothing_to_hold
+from crackkit.sandbox.holding import from_to, held_so, nothing_to_hold, width_words
 from crackkit.sandbox.places import piece_at, reach_words
 from crackkit.structures.outcome import Told
 from crackkit.units import shown
@@ -82,19 +82,8 @@ def held(outcome, system: str) -> str:
     if widest.width is None:
         return outcome.verdict.why
     band = widths(outcome)
-    said = _width(band, outcome, system) if band else ""
+    said = width_words(band, outcome, system) if band else ""
     return held_so(outcome, widest.steel_stress, said, system)
-
-
-def _width(band, outcome, system: str) -> str:
-    text = _("Widest crack {w} by {rule}; {n} rules say {reach}. Limit: {limit}.")
-    return text.format(
-        w=shown(band.governing, "width", system),
-        rule=band.name,
-        n=len(band.by_rule),
-        reach=from_to(band.low, band.high, "width", system),
-        limit=limit(outcome, system),
-    )
 
 
 def widths(outcome):

@@ -1,8 +1,14 @@
 """A structure as the one line that makes it again in the sandbox."""
 
-from crackkit.sandbox import beam_inputs, cantilever_inputs, floor_inputs, tie_inputs
+from crackkit.sandbox import (
+    beam_inputs,
+    cantilever_inputs,
+    control_inputs,
+    floor_inputs,
+    tie_inputs,
+)
 
-_INPUTS = (beam_inputs, cantilever_inputs, floor_inputs, tie_inputs)
+_INPUTS = (beam_inputs, cantilever_inputs, floor_inputs, tie_inputs, control_inputs)
 FORMS = {inputs.FORM.kind: inputs.FORM for inputs in _INPUTS}
 
 
@@ -11,7 +17,7 @@ def code_line(structure, system: str) -> str:
 
     Parameters
     ----------
-    structure : SimpleBeam, Cantilever, ContinuousBeam or TensionMember
+    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember or CrackControl
         The structure.
     system : str
         ``"SI"`` or ``"US"``.

@@ -84,11 +84,16 @@ def _typed_rows(cases) -> list[tuple[str, ...]]:
 
 
 def _typed_row(name: str, cases) -> tuple[str, ...] | None:
-    values = [case.said(name) if name in case.texts else NONE for case in cases]
+    values = [case.said(name) if _counts(name, case) else NONE for case in cases]
     if len(set(values)) < 2 or not any(name in case.typed for case in cases):
         return None
     owner = next(case for case in cases if name in case.texts)
     return (owner.argument(name).label, *values)
+
+
+def _counts(name: str, case) -> bool:
+    """Whether a case has such an input, and it means anything there."""
+    return name in case.texts and name not in case.idle
 
 
 def _answer_rows(cases, system: str) -> list[tuple[str, ...]]:

@@ -40,6 +40,8 @@ class Form:
         From (typed, system) to what is assumed where that depends on what was typed, by name.
     bare : callable
         From a structure to the layers, such as ``"top"``, in which no bars lie at all.
+    rivals : tuple of str
+        Arguments that say the same thing in several ways: one of them at most is typed.
     """
 
     call: str
@@ -52,6 +54,7 @@ class Form:
     follows: dict = field(default_factory=dict)
     suited: Callable = lambda typed, system: {}
     bare: Callable = lambda structure: ()
+    rivals: tuple[str, ...] = ()
 
     @cached_property
     def by_name(self) -> dict[str, Argument]:
@@ -94,11 +97,27 @@ class Form:
         WrongInput
             If something cannot be read or is outside its range.
         """
+        self._refuse_rivals(typed)
         values = {name: self.by_name[name].read(text) for name, text in texts.items()}
         try:
             return self.made(Reading(self, values, texts, typed, system))
         except InputError as error:
             raise self._in_words(error, texts, typed, system) from None
+
+    def _refuse_rivals(self, typed: dict) -> None:
+        both = [name for name in self.rivals if name in typed]
+        if len(both) > 1:
+            said = _(" and ").join(f"{name}={typed[name]!r}" for name in both)
+            text = _("{said}: give one of {names}, not {n}.")
+            names = ", ".join(self.rivals)
+            message = text.format(said=said, names=names, n=len(both))
+            raise WrongInput(message, both[1], typed[both[1]])
+
+    def left(self, typed: dict, changes: dict) -> dict:
+        """Give what was typed without the rivals of what is typed now."""
+        now = {name for name in self.rivals if changes.get(name) is not None}
+        gone = set(self.rivals) - now if now else set()
+        return {name: value for name, value in typed.items() if name not in gone}
 
     def _in_words(self, error: InputError, texts: dict, typed: dict, system: str) -> WrongInput:
         name = self.argument_at(error.path, typed)

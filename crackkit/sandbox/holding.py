@@ -37,14 +37,27 @@ def held_so(outcome, stress: float, width: str, system: str) -> str:
         ``"SI"`` or ``"US"``.
     """
     weight = _("The bars weigh {m}.").format(m=shown(outcome.steel_mass, "mass", system))
-    pulled = [_pull(stress, outcome, system)] if stress else []
+    pulled = [pull_words(stress, outcome, system)] if stress else []
     return " ".join((outcome.verdict.why, *pulled, width or NO_RULE, weight))
 
 
-def _pull(stress: float, outcome, system: str) -> str:
+def pull_words(stress: float, outcome, system: str) -> str:
+    """Say how hard the bars are pulled [MPa], also as a share of their strength."""
     yields = outcome.structure.yield_strength
     return _("The bars are pulled with {s}, {n:.0f} % of their yield strength.").format(
         s=shown(stress, "stress", system), n=100 * stress / yields
+    )
+
+
+def width_words(band, outcome, system: str) -> str:
+    """Say how wide the widest crack is by the rule that governs, what all rules say, the limit."""
+    text = _("Widest crack {w} by {rule}; {n} rules say {reach}. Limit: {limit}.")
+    return text.format(
+        w=shown(band.governing, "width", system),
+        rule=band.name,
+        n=len(band.by_rule),
+        reach=from_to(band.low, band.high, "width", system),
+        limit=limit(outcome, system),
     )
 
 

@@ -9,7 +9,7 @@ from crackkit.words import _
 FACES = ("top", "bottom")
 
 
-def shape_of(typed: dict, by_name: dict) -> str:
+def shape_of(typed: dict, by_name: dict, names=FACES) -> str:
     """Tell what is looked at: bars that are counted make a beam, a flange a beam with its slab.
 
     Parameters
@@ -18,12 +18,14 @@ def shape_of(typed: dict, by_name: dict) -> str:
         What was typed.
     by_name : dict
         The arguments, which read the notes of bars.
+    names : sequence of str
+        Those that hold the notes.
     """
     if "shape" in typed:
         return by_name["shape"].read(typed["shape"])
     if "flange_width" in typed or "flange_depth" in typed:
         return "tee"
-    notes = [by_name[face].read(typed[face]) for face in FACES if face in typed]
+    notes = [by_name[face].read(typed[face]) for face in names if face in typed]
     flat = [one for note in notes for one in (note if _is_row(note) else (note,))]
     return "beam" if any(isinstance(one, BarCount) for one in flat) else "slab"
 

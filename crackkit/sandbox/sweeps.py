@@ -62,7 +62,7 @@ def sweep(structure, argument: str, start, end, steps: int = 9) -> Sweep:
 
     Parameters
     ----------
-    structure : SimpleBeam, Cantilever, ContinuousBeam or TensionMember
+    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember or CrackControl
         All other inputs stay as they are in it.
     argument : str
         Name of the input: ``"cover"``, ``"bars"``, ``"point_load"``, ...
@@ -78,7 +78,11 @@ def sweep(structure, argument: str, start, end, steps: int = 9) -> Sweep:
         If there is no such input, or a value is outside its range.
     """
     values = row(structure, argument, start, end, steps)
-    outcomes = [_case(structure, argument, text).outcome for text in values.texts]
+    cases = [_case(structure, argument, text) for text in values.texts]
+    if all(argument in case.idle for case in cases):
+        text = _("{name} does not run: it means nothing with the other inputs.")
+        raise WrongInput(text.format(name=argument), argument)
+    outcomes = [case.outcome for case in cases]
     labels = [told.label for told in _told(outcomes[0], structure.system)]
     rows = tuple(
         _row(value, outcome, structure.system)

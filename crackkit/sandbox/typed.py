@@ -3,6 +3,7 @@
 from typing import ClassVar
 
 from crackkit.sandbox.answered import Answered
+from crackkit.sandbox.courses import argument_named
 from crackkit.sandbox.forms import Form
 from crackkit.sandbox.shapes import area_notes
 from crackkit.sandbox.systems import system_of
@@ -34,7 +35,7 @@ class Typed(Answered):
 
     @property
     def _arguments(self) -> tuple:
-        idle = self.form.idle(self.structure) - set(self.typed)
+        idle = self.idle - set(self.typed)
         return tuple(a for a in self.form.arguments if a.name not in idle)
 
     @property
@@ -42,9 +43,18 @@ class Typed(Answered):
         return self.form.meant
 
     @property
+    def idle(self) -> set[str]:
+        """The arguments that mean nothing with the other inputs."""
+        return self.form.idle(self.structure)
+
+    def argument(self, name: str):
+        """Give the declaration of an argument; raises `WrongInput` if there is none."""
+        return argument_named(name, self.form.arguments, self.form.meant)
+
+    @property
     def notes(self) -> list[str]:
         """What was done with some of what was typed."""
-        unused = [name for name in self.form.idle(self.structure) if name in self.typed]
+        unused = [name for name in self.idle if name in self.typed]
         text = _("{name}={typed!r} is not used: it means nothing with the other inputs.")
         said = [text.format(name=name, typed=self.typed[name]) for name in sorted(unused)]
         return [*area_notes(self), *said]
@@ -55,7 +65,7 @@ class Typed(Answered):
         The units of the answers and the code stay those of this one.
         """
         kept = {"system": self.system, "code": self.structure.code}
-        return type(self)(**(kept | self.typed | changes))
+        return type(self)(**(kept | self.form.left(self.typed, changes) | changes))
 
 
 def _system(asked: str | None, written: str | None) -> str:

@@ -11,6 +11,7 @@ from crackkit.sandbox.code_line import FORMS
 from crackkit.structures.fields import inputs
 from tests.structures.beams import simple_beams
 from tests.structures.cantilevers import cantilevers
+from tests.structures.controls import crack_controls
 from tests.structures.floors import floors
 from tests.structures.tension_members import KNOWN, tension_members
 
@@ -101,3 +102,18 @@ def test_the_line_makes_the_same_state_of_a_pulled_member(name):
     again = made_again(code_line(member, "SI")).outcome
     assert again.verdict.key == member.solve().verdict.key
     assert len(again.cracks) == len(member.solve().cracks)
+
+
+@settings(max_examples=150, deadline=None)
+@given(crack_controls(), systems)
+def test_the_line_makes_any_choice_of_bars_again(control, system):
+    check(control, system)
+
+
+@settings(max_examples=30, deadline=None)
+@given(crack_controls(), systems)
+def test_the_line_makes_the_same_crack_of_a_choice_of_bars(control, system):
+    again = made_again(code_line(control, system)).structure.control
+    assert again.worse.band.governing == pytest.approx(
+        control.control.worse.band.governing, rel=1e-6, abs=1e-9
+    )
