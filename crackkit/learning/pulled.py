@@ -42,7 +42,7 @@ _IN_FEET = {
     "code": "ACI",
     "yield_strength": 60_000 * PSI,
 }
-FULL = {"SI": 90e3, "US": 18 * KIP}  # pull of the canopy on a full day
+FULL = {"SI": 90e3, "US": 18 * KIP}  # pull of the canopy under snow
 THIN = {"SI": "10", "US": "#3"}  # four of them weigh what the one thick bar weighs
 DRIED = 0.0003  # free shortening before the canopy was hung on it [-]
 

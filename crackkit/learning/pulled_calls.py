@@ -53,7 +53,7 @@ def first(system: str) -> Question:
     places = [_first_place(replace(tie, seed=seed)) for seed in SEEDS]
     after = replace(tie, pull=first_pull(tie), beside=True)
     text = _(
-        "The canopy hangs on this hanger, and people step onto it: the pull grows. Where does the "
+        "The canopy hangs on this hanger, and snow falls on it: the pull grows. Where does the "
         "first crack open?"
     )
     return called("first", text, _where(places), _FIRST, tie, after)
