@@ -17,7 +17,7 @@ CHECKS = published("measured_widths")
 STATED = {
     "gergely_lutz": (1.2505, 0.2771),
     "frosch": (1.0390, 0.3642),
-    "en_2004": (1.4498, 0.1865),
+    "en_2004": (1.3163, 0.1355),
     "model_code_2010": (0.9902, 0.1900),
 }
 

@@ -49,7 +49,7 @@ _RESULTS = (
     Line("s_lim", "5*(c + phi/2)", "mm", "7.3.4(3)"),
     Line("s_near", "k_3*c + k_1*k_2*k_4*phi/rho", "mm", "Eq. (7.11)"),
     Line("s_far", "1.3*t", "mm", "Eq. (7.14)"),
-    Line("s_r", "s_near if s <= s_lim else s_far", "mm", "7.3.4(3)"),
+    Line("s_r", "s_near if s <= s_lim else max(s_near, s_far)", "mm", "7.3.4(3)"),
     Line("w", "s_r*eps_m", "mm", "Eq. (7.8)"),
 )
 _LINES = {action: (*_INPUTS, *depths, *_RESULTS) for action, depths in _DEPTHS.items()}
@@ -58,9 +58,10 @@ _LINES = {action: (*_INPUTS, *depths, *_RESULTS) for action, depths in _DEPTHS.i
 def en_2004(zone: CrackZone, k3=3.4, k4=0.425) -> CrackWidth:
     """Give the crack width of Eurocode 2, edition 2004.
 
-    Bars farther apart than 5(c + phi/2) no longer govern the crack spacing: Eq. (7.14) then takes
-    the place of Eq. (7.11), and in a thin slab it may give the smaller spacing. Ribbed bars are
-    taken (k_1 = 0.8); this edition knows no poor bond position.
+    Bars farther apart than 5(c + phi/2) no longer govern the crack spacing alone: Eq. (7.14) then
+    gives an upper bound. In a thin slab it is less than Eq. (7.11), and bounds nothing: bars that
+    are laid too far apart must not come out the better for it, so the larger of the two is taken.
+    Ribbed bars are taken (k_1 = 0.8); this edition knows no poor bond position.
 
     Parameters
     ----------
@@ -103,7 +104,7 @@ def _spacings(zone, k3, factor, rho):
     s_lim = 5.0 * (zone.clear_cover + 0.5 * zone.diameter)
     near = k3 * zone.clear_cover + factor * zone.diameter / rho
     far = 1.3 * zone.stretched_depth
-    return s_lim, near, far, np.where(zone.spacing <= s_lim, near, far)[()]
+    return s_lim, near, far, np.where(zone.spacing <= s_lim, near, np.maximum(near, far))[()]
 
 
 def _inputs(zone):
