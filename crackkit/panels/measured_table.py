@@ -93,8 +93,9 @@ class MeasuredTable:
         foot = self._summary(_("mean ratio"), [digits(m, 2) for m in self.mean_ratios])
         foot += self._summary(_("scatter"), [_percent(v) for v in self.scatter])
         return (
-            f"<table><caption style='text-align:left'>{escape(self._caption())}</caption>"
-            f"<thead>{self._head()}</thead><tbody>{body}</tbody><tfoot>{foot}</tfoot></table>"
+            f"<p id='ck-measured'>{escape(self._caption())}</p>"
+            "<div style='overflow-x:auto'><table aria-labelledby='ck-measured'>"
+            f"<thead>{self._head()}</thead><tbody>{body}</tbody><tfoot>{foot}</tfoot></table></div>"
             f"<p>{escape(_remark())}</p>"
         )
 
