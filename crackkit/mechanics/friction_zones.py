@@ -12,7 +12,7 @@ import numpy as np
 from crackkit.mechanics.friction_chain import Chain, ChainState, Drag
 from crackkit.words import _
 
-_ROUNDS, _BRIEF = 40, 8
+_ROUNDS, _BRIEF = 20, 8
 _PATIENCE = 120
 
 
@@ -65,22 +65,24 @@ def _newton(row, zones, yields, most=_ROUNDS):
 def _patient(row):
     """State by small steps, until Newton's method gets there.
 
-    Weak springs tie each crack to its opening of the step before, so that pieces between bars
-    that yield cannot fly off. When the openings rest the springs are slack: the answer is exact.
+    Weak springs tie all places to where they were a step before, so that pieces between bars
+    that yield cannot fly off. When the places rest the springs are slack: the answer is exact.
     """
-    start, anchor = _cold(row), np.zeros((row.shape[0], len(row.cracks)))
-    spring = row.crossing / 50
-    for _step in range(_PATIENCE):
-        held = replace(row, spring=spring, anchor=anchor)
-        near = _newton(held, *start) or _newton(held, *_cold(row))
+    start, anchor = _cold(row), np.zeros((row.shape[0], row.right[-1] + 1))
+    spring = row.drag.shear / (np.maximum(row.shortening, 1e-6) * row.stiffness)
+    for step in range(_PATIENCE):
+        near = _newton(replace(row, spring=spring, anchor=anchor), *start)
+        near = near or _newton(replace(row, spring=spring, anchor=anchor), *_cold(row))
         if near is None:
             spring = 3 * spring
             continue
-        start = near.zones, near.yields
-        state = _newton(row, *start, _BRIEF)
-        if state is not None or np.abs(near.opening - anchor).max() < 1e-9:
+        start, last = (near.zones, near.yields), anchor
+        anchor = np.empty_like(last)
+        anchor[:, row.left], anchor[:, row.right] = near.start_slip, near.end_slip
+        rests = np.abs(anchor - last).max() < 1e-9
+        state = _newton(row, *start, _BRIEF) if step % 3 == 0 and not rests else None
+        if rests or state is not None:
             return state or near
-        anchor = near.opening
     return None
 
 
@@ -101,8 +103,8 @@ class _Row:
     cracks: np.ndarray
     crossing: np.ndarray
     capacity: np.ndarray
-    spring: np.ndarray
-    anchor: np.ndarray
+    spring: float | np.ndarray
+    anchor: float | np.ndarray
     left: np.ndarray
     right: np.ndarray
 
@@ -122,8 +124,8 @@ class _Row:
             cracks=at,
             crossing=chain.crossing[at],
             capacity=chain.capacity[at],
-            spring=np.zeros(len(at)),
-            anchor=np.zeros(len(at)),
+            spring=1e-13 / chain.length,
+            anchor=0.0,
             left=left,
             right=left + 1,
         )
@@ -193,7 +195,8 @@ def _node_slips(row, pieces, yields):
     diagonal[:, right] += end
     load[:, right] += end * u3 - v3 - eps
     # A piece that only slides has nothing to stop it but this; it moves no other answer.
-    diagonal += 1e-13 / row.chain.length
+    diagonal += row.spring
+    load += row.spring * row.anchor
     if len(row.cracks):
         _tie_cracks(row, yields, diagonal, ties, load)
     _tie_ground(row, diagonal, ties, load)
@@ -211,8 +214,8 @@ def _solved(diagonal, ties, load):
 
 def _tie_cracks(row, yields, diagonal, ties, load):
     before, after = row.right[row.cracks - 1], row.left[row.cracks]
-    k = (np.where(yields, 0.0, row.crossing) + row.spring) / row.stiffness
-    force = (np.where(yields, row.capacity, 0.0) - row.spring * row.anchor) / row.stiffness
+    k = np.where(yields, 0.0, row.crossing) / row.stiffness
+    force = np.where(yields, row.capacity, 0.0) / row.stiffness
     diagonal[:, before] += k
     diagonal[:, after] += k
     ties[:, before] = -k
