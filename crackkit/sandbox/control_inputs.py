@@ -112,14 +112,19 @@ _BEAM = {
     "US": {"width": "12 in", "depth": "18 in", "bars": "4 #5", "moment": "60 kip·ft"},
     "SI": {"width": "300 mm", "depth": "450 mm", "bars": "4 x 16 mm", "moment": "80 kN·m"},
 }
+# Of what is pulled instead of bent: more bars, since all of the concrete lets go at once.
+_PULLED = {"US": {}, "SI": {"bars": "12 @ 100 mm"}}
 
 
 def _suited(typed: dict, system: str) -> dict:
     """Counted bars make a beam, a pull one that is pulled, measured strengths tested fibres."""
     shape = shape_of(typed, BY_NAME, ("bars",))
-    found = {"shape": shape} | (_BEAM[system] if shape == "beam" else {})
-    if "pull" in typed:
-        found["action"] = PULLED
+    pulled = "pull" in typed or typed.get("action") == PULLED
+    found = {"shape": shape, "action": PULLED if pulled else BENT}
+    if pulled:
+        found |= _PULLED[system]
+    if shape == "beam":
+        found |= _BEAM[system]
     if typed.keys() & MEASURED:
         found["fibres"] = "tested"
     return found

@@ -83,10 +83,16 @@ def held(outcome, system: str) -> str:
     """Say how hard the bars are pulled, how wide the crack is, what cover there is, and years."""
     if not outcome.cracks:
         return " ".join((nothing_to_hold(outcome, system), *_laid(outcome, system)))
-    stress = float(outcome.control.worse.held.stress)
-    pulled = [pull_words(stress, outcome, system)] if stress else []
-    said = (outcome.verdict.why, *pulled, _width(outcome, system), *_laid(outcome, system))
-    return " ".join(said)
+    said = (outcome.verdict.why, *_pulled(outcome, system), _width(outcome, system))
+    return " ".join((*said, *_laid(outcome, system)))
+
+
+def _pulled(outcome, system: str) -> list[str]:
+    """How hard the bars are pulled that have the wider cracks."""
+    control = outcome.control
+    stress = float(control.worse.held.stress)
+    said = [_("The bars across decide.")] if control.worse is not control.main else []
+    return [*said, pull_words(stress, outcome, system)] if stress else said
 
 
 def _width(outcome, system: str) -> str:
