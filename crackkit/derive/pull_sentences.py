@@ -17,8 +17,8 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
         StepWords(
             "sigma_c",
             _(
-                "In a crack the bar has all the pull, the concrete none. Beside it the grip τ_b "
-                "hands pull over, bit by bit. So at x from the crack the concrete is stretched by:"
+                "In a crack the bar has all the pull, the concrete none. Beside it the grip hands "
+                "pull over, bit by bit. So at x from the crack the concrete is pulled by:"
             ),
         ),
         StepWords(

@@ -96,7 +96,7 @@ _FIRST = (
         _("a crack can come anywhere"),
         _(
             "Away from its ends the concrete is pulled alike everywhere, so its weakest place "
-            "decides. Below are ten hangers from ten trucks: each cracks somewhere else."
+            "decides. The picture shows ten hangers from ten trucks: each cracks somewhere else."
         ),
     ),
     Answer(

@@ -53,7 +53,7 @@ def _why_none(tie, state: Pulled) -> str:
 
 def _how_far_it_goes(tie) -> str:
     text = _(
-        "τ_b is the mean grip along l_t as the first crack opens. In the panel the grip grows as "
+        "The grip here is its mean along l_t as the first crack opens. In the panel it grows as "
         "the bar slips, and some places are weak: its cracks come closer together and stay finer "
         "than the most that is derived here."
     )
