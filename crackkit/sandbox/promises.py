@@ -4,6 +4,7 @@ from crackkit.sandbox.answers import judged_width
 from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
+from crackkit.sandbox.crack_control import CrackControl
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
@@ -76,10 +77,17 @@ def hanger() -> TensionMember:
     return TensionMember(pull="100 kN", bars="1 x 25 mm", cover="35 mm", exposure="moist")
 
 
+def cistern_deck() -> CrackControl:
+    """Give the deck over the rain cistern of the depot, as the lesson types it."""
+    return CrackControl(
+        bars="16 @ 200", moment="50 kNm", depth="220 mm", cover="35 mm", duration="lasting"
+    )
+
+
 def promises() -> dict[str, bool]:
     """Give each promise with whether it is kept."""
     structures = _of_the_gate() | _of_the_metric_beam() | _of_the_landing() | _of_the_floor()
-    return structures | _of_the_hanger() | _of_typing()
+    return structures | _of_the_hanger() | _of_the_deck() | _of_typing()
 
 
 def _of_the_landing() -> dict[str, bool]:
@@ -125,6 +133,18 @@ def _of_the_hanger() -> dict[str, bool]:
         "and more cracks": len(thin.outcome.cracks) > len(thick.outcome.cracks),
         "that are narrower": _width(thin) < _width(thick),
         "more bars, narrower cracks": bool((bars[1:] < bars[:-1]).all()),
+    }
+
+
+def _of_the_deck() -> dict[str, bool]:
+    thick, thin = cistern_deck(), cistern_deck().but(bars="10 @ 80")
+    steel = [case.outcome.control.mass for case in (thick, thin)]
+    return {
+        "the deck's width is a metre": thick.structure.width == 1000.0,
+        "with thick bars its cracks are too wide": _verdict(thick) == TOO_WIDE,
+        "thin bars close together hold them": _verdict(thin) == TIGHT,
+        "and are no heavier": steel[1] <= steel[0],
+        "under the same moment": thin.outcome.control.load == thick.outcome.control.load == 50e6,
     }
 
 
