@@ -74,8 +74,9 @@ def _patient(row):
         near = _newton(replace(row, spring=spring, anchor=anchor), *start)
         near = near or _newton(replace(row, spring=spring, anchor=anchor), *_cold(row))
         if near is None:
-            spring = 3 * spring
+            spring = 5 * spring
             continue
+        spring = spring / 2
         start, last = (near.zones, near.yields), anchor
         anchor = np.empty_like(last)
         anchor[:, row.left], anchor[:, row.right] = near.start_slip, near.end_slip
