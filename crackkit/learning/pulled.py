@@ -25,7 +25,8 @@ _IN_METRES = {
     "depth": 150.0,
     "number": 1,
     "size": "20",
-    "cover": 30.0,
+    "cover": 35.0,
+    "seed": 10,
     "strength": 30.0,
     "code": "EN",
     "yield_strength": 500.0,
@@ -37,12 +38,12 @@ _IN_FEET = {
     "depth": 6 * INCH,
     "number": 1,
     "size": "#6",
-    "cover": 1.25 * INCH,
+    "cover": 1.5 * INCH,
     "strength": 4000 * PSI,
     "code": "ACI",
     "yield_strength": 60_000 * PSI,
 }
-FULL = {"SI": 90e3, "US": 18 * KIP}  # pull of the canopy under snow
+FULL = {"SI": 80e3, "US": 18 * KIP}  # pull of the canopy under snow
 THIN = {"SI": "10", "US": "#3"}  # four of them weigh what the one thick bar weighs
 DRIED = 0.0003  # free shortening before the canopy was hung on it [-]
 
@@ -136,8 +137,9 @@ def _bare_step(system: str, start: dict) -> WalkStep:
         ),
         start | {"number": 0, "pull": first},
         _(
-            "At {pull} it cracks, the crack goes right through, and it is over: half of the hanger "
-            "stays up, half comes down. There was no sign before. Concrete alone must never hang."
+            "At {pull} it cracks, the crack goes right through, and it is over: one part of it "
+            "stays up, the other comes down. There was no sign before. Concrete alone must never "
+            "hang."
         ).format(pull=shown(first, "force", system)),
     )
 
@@ -247,9 +249,10 @@ def _other_promises(system: str) -> dict[str, bool]:
         "dried concrete cracks sooner": dried.pulled.first_pull < 0.8 * full.pulled.first_pull,
         "twice the skin": abs(thin.sample.perimeter / hanger(system).sample.perimeter - 2.0) < 0.03,
         "rules and bond differ": max(rules.values()) > 1.15 * widest(full),
-        "rules go from 0.15 to 0.32 mm": 0.145 < min(rules.values()) < 0.155
-        and 0.29 < max(rules.values()) < 0.32,
-        "the picture says 0.17 to 0.18 mm": 0.165 < widest(full) < 0.185,
+        "rules go from about 0.15 to 0.3 mm": 0.13 < min(rules.values()) < 0.17
+        and 0.27 < max(rules.values()) < 0.34,
+        "the picture says 0.17 mm": 0.165 < widest(full) < 0.175,
+        "its bars are covered as they should be": [c.key for c in full.cautions] == ["estimate"],
         "more cover widens what EN says": _en(thin, 1.25 * thin.cover) > 1.03 * rules["en_2004"],
         "and changes nothing along the bars": widest(replace(thin, cover=1.25 * thin.cover).solve())
         == widest(full),
