@@ -115,7 +115,7 @@ def _laid(outcome, system: str) -> tuple[str, ...]:
         clause=control.asked.clause,
         asked=shown(control.asked.cover, "size", system),
     )
-    return (cover, _rust(outcome), _weight(told["mass"], system))
+    return (cover, _rust(outcome), _weight(told["mass"], control, system))
 
 
 def _rust(outcome) -> str:
@@ -125,11 +125,13 @@ def _rust(outcome) -> str:
     return f"{said} {_('Salt may start it far sooner.')}" if salty else said
 
 
-def _weight(mass: Told, system: str) -> str:
+def _weight(mass: Told, control, system: str) -> str:
     weighs = shown(mass.value, mass.quantity, system)
     if mass.quantity == "mass":
         return _("The bars of one metre (3.3 ft) of it weigh {m}.").format(m=weighs)
-    return _("The bars, both ways, weigh {m}.").format(m=weighs)
+    both = control.spread is not None
+    text = _("The bars, both ways, weigh {m}.") if both else _("The bars weigh {m}.")
+    return text.format(m=weighs)
 
 
 def widths(outcome):

@@ -42,7 +42,9 @@ def test_the_answers_are_those_of_the_mechanics(slab):
     )
     assert shown(float(control.main.held.stress), "stress", "SI") in slab.answers[3][1]
     assert "asks for 30 mm" in said(slab, 4)
-    assert shown(control.mass, "mass_per_area", "SI") in slab.answers[3][1]
+    mass = shown(control.mass, "mass_per_area", "SI")
+    assert f"The bars, both ways, weigh {mass}." in slab.answers[3][1]
+    assert "both ways" not in said(slab.but(across="none"), 4)
 
 
 def test_years_until_rust_are_told_and_fewer_where_the_bars_may_lie_too_high(slab):
