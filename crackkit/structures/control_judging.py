@@ -18,6 +18,7 @@ from crackkit.structures.outcome import (
 from crackkit.words import _
 
 ACROSS_EN = 0.2  # share of the main bars; EN 1992-1-1 9.3.1.1(2), from memory
+SALTY = ("salt", "sea")
 LONG = 100.0  # years beyond which no number is told: the model is not made for it
 
 
@@ -83,6 +84,9 @@ def _placing(it, found: Control):
     if found.cover < found.asked.cover - 0.5:
         text = _("Less cover than {clause} asks for in this place: rust comes early.")
         yield Caution("cover", text.format(clause=found.asked.clause))
+    if it.exposure in SALTY:
+        text = _("Salt reaches the bars long before the air does: the years told are without it.")
+        yield Caution("salt", text)
     least, clause = found.least_steel
     if any(way.total < 0.999 * least for way in ways):
         text = _("Less steel than {clause} asks for: as it cracks, the bars may give way.")
@@ -109,24 +113,28 @@ def _of_fibres(it, found: Control):
     if it.fibres != "tested":
         yield Caution("dose", INDICATIVE_ONLY)
     if not found.main.held.stress:
-        text = _("The fibres alone would carry this load: no bar holds the crack. No rule for it.")
+        text = _(
+            "The fibres alone would carry this load, no bar holds the crack: no rule is made for it."
+        )
         yield Caution("fibres_alone", text, grave=True)
 
 
 def numbers(it, found: Control) -> tuple[Told, ...]:
     """Give the numbers that sum up the choice."""
     cracked, worse = is_cracked(it, found), found.worse
+    yields = worse.held.stress > it.yield_strength * (1 + 1e-9)
+    width = "—" if yields else worse.band.governing
     weigh = "mass_per_area" if it.shape == "slab" else "mass"
     label = _("bars weigh") if it.shape == "slab" else _("bars of a metre weigh")
     return (
-        Told("widest", _("crack width"), worse.band.governing if cracked else _("none"), "width"),
+        Told("widest", _("crack width"), width if cracked else _("none"), "width"),
         Told(
             "stress", _("pull in the bars"), float(worse.held.stress) if cracked else "—", "stress"
         ),
         Told("mass", label, found.mass, weigh),
         Told("gap", _("clear between bars"), _gap(found), "size"),
         Told("asked", _("least cover"), found.asked.cover, "size"),
-        Told("years", _("rust not before"), _years(found.fewest_years)),
+        Told("years", _("rust not before"), years_told(found.fewest_years)),
     )
 
 
@@ -135,7 +143,8 @@ def _gap(found: Control) -> float | str:
     return gap if gap >= 0 else _("no room")
 
 
-def _years(years: float) -> str:
+def years_told(years: float) -> str:
+    """Say how many years [years]; beyond a hundred the model is not good for a number."""
     if not math.isfinite(years) or years > LONG:
         return _("100 years or more")
     return _("about {n} years").format(n=f"{years:.0f}")

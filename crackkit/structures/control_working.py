@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from crackkit.mechanics.carbonation import water_cement_of
 from crackkit.mechanics.concrete import mean_strength_en
 from crackkit.structures.control import Control
+from crackkit.structures.control_judging import years_told
 from crackkit.structures.outcome import WorkingStep
-from crackkit.structures.strip_stress import BENT
+from crackkit.structures.strip_stress import BENT, StripStress
 from crackkit.structures.width_working import width_steps
 from crackkit.words import _
 
@@ -45,11 +46,20 @@ def _steel(it, found: Control) -> Iterator[WorkingStep]:
 
 
 def _load(it, found: Control) -> Iterator[WorkingStep]:
-    topic, held = _("Load and pull in the bars"), found.main.held
+    topic = _("Load and pull in the bars")
     symbol, quantity = ("M", "moment") if it.action == BENT else ("N", "force")
     yield WorkingStep(symbol, _("on the strip"), "", found.load, quantity, "", topic)
     text = _("at which the concrete cracks, bars left out")
     yield WorkingStep(f"{symbol}_cr", text, "", found.strip.cracks_at, quantity, "", topic)
+    if found.across is not None:
+        yield from _held(it, found.main.held, _("The main bars"))
+        yield from _held(it, found.across.held, _("The bars across"))
+    else:
+        yield from _held(it, found.main.held, topic)
+
+
+def _held(it, held: StripStress, topic: str) -> Iterator[WorkingStep]:
+    """The stress in the bars of one direction, by the balance of a cracked section."""
     yield WorkingStep("d", _("far face to the bars"), "", float(held.d), "size", "", topic)
     if it.action == BENT:
         text = _("depth of the squeezed part")
@@ -86,5 +96,4 @@ def _rust(it, found: Control) -> Iterator[WorkingStep]:
     text = _("water over cement that the strength hints at")
     yield WorkingStep("w/c", text, "", mix, "plain", _("common practice"), topic)
     text = _("years until the air has worked in as far as the bars, laid too high")
-    if math.isfinite(found.fewest_years):
-        yield WorkingStep("t", text, "", found.fewest_years, "plain", clause, topic)
+    yield WorkingStep("t", text, "", years_told(found.fewest_years), "plain", clause, topic)

@@ -31,6 +31,7 @@ def _lines(answer: CrackWidth, topic: str) -> Iterator[WorkingStep]:
     for step in answer.steps:
         formula = step.formula or ""
         numbers = with_numbers(formula, answer.values) if formula else ""
-        clause = f"{answer.clause} {step.clause}".strip() if formula else step.clause
+        within = formula and answer.clause not in step.clause
+        clause = f"{answer.clause} {step.clause}".strip() if within else step.clause
         quantity = "width" if step.symbol in ("w", "w_k") else _QUANTITY.get(step.unit, "plain")
         yield WorkingStep(step.symbol, formula, numbers, float(step.value), quantity, clause, topic)
