@@ -114,7 +114,8 @@ def _of_fibres(it, found: Control):
         yield Caution("dose", INDICATIVE_ONLY)
     if not found.main.held.stress:
         text = _(
-            "The fibres alone would carry this load, no bar holds the crack: no rule is made for it."
+            "The fibres alone would carry this load, and no bar holds the crack: there is no rule "
+            "for that."
         )
         yield Caution("fibres_alone", text, grave=True)
 
