@@ -114,7 +114,8 @@ def humidity_factor(humidity, mean_strength):
     """
     RH = np.asarray(humidity, dtype=float)
     beta_s1 = np.minimum((35.0 / np.asarray(mean_strength, dtype=float)) ** 0.1, 1.0)
-    return np.where(RH < 99.0 * beta_s1, 1.55 * (1.0 - (RH / 100.0) ** 3), -0.25)[()]
+    swells = 99.0 * beta_s1 <= RH
+    return np.where(swells, -0.25, 1.55 * (1.0 - (RH / 100.0) ** 3))[()]
 
 
 def drying_share(days, notional_size):
