@@ -79,7 +79,8 @@ def _group_opening(handle: Handle | None) -> str:
     return (
         f'<g class="ck-handle" tabindex="0" role="slider" focusable="true" '
         f'aria-label="{escape(h.label)}" aria-valuetext="{escape(h.text)}" '
-        f'aria-valuenow="{h.value:.6g}" aria-valuemin="{h.low:.6g}" aria-valuemax="{h.high:.6g}" '
+        f'aria-valuenow="{h.value:.10g}" '
+        f'aria-valuemin="{h.low:.10g}" aria-valuemax="{h.high:.10g}" '
         f'aria-orientation="{"horizontal" if h.axis == "x" else "vertical"}" '
         f'data-path="{escape(h.path)}" data-axis="{h.axis}" data-per-unit="{h.per_unit:.9g}" '
         f'data-step="{h.step:.9g}">'

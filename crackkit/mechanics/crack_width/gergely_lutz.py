@@ -9,7 +9,7 @@ _KSI = 1000.0 * PSI
 _FACTOR = {"bending": 0.076e-3 / _KSI, "tension": 0.10e-3 / _KSI}
 _RULE = {
     "bending": ("gergely_lutz", "Gergely-Lutz", "ACI224R-01", "4.2.1"),
-    "tension": ("gergely_lutz", "Gergely-Lutz", "ACI224.2R-92", "ACI 224R-01 4.8"),
+    "tension": ("gergely_lutz", "ACI 224.2R", "ACI224.2R-92", "ACI 224R-01 4.8"),
 }
 
 _GEOMETRY = (
