@@ -1,4 +1,4 @@
-"""Creep in time as ACI 209R-92 estimates it, 2.5; from memory but for the table of thickness.
+"""Creep in time as ACI 209R-92 estimates it, 2.5; from memory.
 
 The coefficient is the creep strain over the elastic strain at the age of loading.
 """
@@ -11,7 +11,7 @@ AVERAGE_END = 2.35
 """Average creep coefficient after very long loading, standard conditions [-] (ACI 209R-92, 2.4)."""
 
 _THIN = (2.0, 3.0, 4.0, 5.0, 6.0)  # in.
-_OF_THIN = (1.30, 1.17, 1.11, 1.04, 1.00)
+_OF_THIN = (1.30, 1.17, 1.11, 1.04, 1.00)  # those of 2, 4 and 6 in. as a textbook prints them
 
 
 def creep_share(days):

@@ -27,7 +27,7 @@ def age_adjusted_modulus(modulus, creep, ageing=AGEING):
     Returns
     -------
     float or numpy.ndarray
-        E/(1 + chi phi) [MPa] (Bazant 1972, ACI Journal 69(4), theorem).
+        E/(1 + chi phi) [MPa] (BAZANT1972, theorem).
     """
     return modulus / (1.0 + ageing * np.asarray(creep, dtype=float))
 
@@ -47,7 +47,7 @@ def relaxation(modulus, creep, ageing=AGEING):
     Returns
     -------
     float or numpy.ndarray
-        E - phi E/(1 + chi phi) [MPa] (Bazant 1972, ACI Journal 69(4), theorem).
+        E - phi E/(1 + chi phi) [MPa] (BAZANT1972, theorem).
     """
     return modulus - creep * age_adjusted_modulus(modulus, creep, ageing)
 

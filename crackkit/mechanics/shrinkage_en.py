@@ -1,7 +1,7 @@
 """Shrinkage in time as EN 1992-1-1:2004 estimates it, 3.1.4(6) and Annex B.2.
 
-The clauses are from memory. The nominal value is a mean with a coefficient of variation of about
-30 %.
+From memory but for (3.10) and Table 3.3. The nominal value is a mean with a coefficient of
+variation of about 30 %.
 """
 
 import numpy as np
@@ -99,7 +99,7 @@ def size_factor(notional_size):
     Returns
     -------
     float or numpy.ndarray
-        1.00 to 0.70 [-] (EN 1992-1-1:2004, Table 3.3, from memory).
+        1.00 to 0.70 [-] (EN 1992-1-1:2004, Table 3.3).
     """
     return np.interp(notional_size, _SIZES, _OF_SIZES)
 
@@ -117,7 +117,7 @@ def drying_share(days, notional_size):
     Returns
     -------
     float or numpy.ndarray
-        beta_ds, 0 to 1 [-] (EN 1992-1-1:2004, (3.10), from memory).
+        beta_ds, 0 to 1 [-] (EN 1992-1-1:2004, (3.10), as a draft of it has the equation).
     """
     t = np.maximum(np.asarray(days, dtype=float), 0.0)
     return t / (t + 0.04 * np.asarray(notional_size, dtype=float) ** 1.5)
