@@ -113,7 +113,9 @@ def restraint_stress(ages, free_strain, restraint, modulus, creep, ageing=AGEING
     if not np.all((held >= 0) & (held <= 1)):
         raise ValueError(_("The restraint runs from 0 to 1."))
     flexibility = _flexibility(t, creep, ageing) / _at_start(modulus, t)
-    return np.cumsum(np.linalg.solve(flexibility, held * np.asarray(free_strain, dtype=float)))
+    strain = np.broadcast_to(held * np.asarray(free_strain, dtype=float), t.shape)
+    # Read from the end the matrix is upper triangular: solved row by row, no row is exchanged.
+    return np.cumsum(np.linalg.solve(flexibility[::-1, ::-1], strain[::-1])[::-1])
 
 
 def _flexibility(t, creep, ageing):
