@@ -42,7 +42,7 @@ def held_stress(ages, slab: DryingSlab, concrete: Concrete, restraint, code, age
     """
     strain = free_shrinkage(ages, slab, code).total
     modulus = _modulus(ages, slab, concrete, code)
-    creep = _creep(slab, concrete, code)
+    creep = creep_at_loading(slab, concrete, code)
     return restraint_stress(ages, strain - strain[0], restraint, modulus, creep, ageing)
 
 
@@ -50,8 +50,23 @@ def _modulus(ages, slab, concrete, code):
     return concrete_in_time(ages, concrete, code, slab.cement_class).modulus
 
 
-def _creep(slab, concrete, code):
-    """Creep over the elastic strain at loading, as superposition wants it."""
+def creep_at_loading(slab: DryingSlab, concrete: Concrete, code):
+    """Creep over the elastic strain at loading, as superposition wants it.
+
+    Parameters
+    ----------
+    slab : DryingSlab
+        The slab, its air and its curing.
+    concrete : Concrete
+        Its concrete at 28 days.
+    code : str
+        "ACI" or "EN".
+
+    Returns
+    -------
+    callable
+        From (ages, age at loading) in days, arrays that broadcast, to the coefficient [-].
+    """
 
     def at_loading(ages, loaded):
         phi = creep_coefficient(ages, loaded, slab, code)

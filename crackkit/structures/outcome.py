@@ -329,8 +329,8 @@ class Outcome:
     Some answers belong to one kind of structure. Of a bent member: ``stresses``, ``worst``, and
     at the stations ``x`` [mm] the sagging ``moment`` [N mm], ``shear`` [N] and ``depth`` of the
     member [mm]; ``range`` (a MomentRange) where loads come and go. Of a pulled member: ``pulled``
-    (a Pulled). Of a strip whose bars are to be chosen: ``control`` (a Control). The last two say
-    in ``numbers`` what sums them up.
+    (a Pulled). Of a strip whose bars are to be chosen: ``control`` (a Control). Of a slab on the
+    ground: ``ground`` (a Ground). The last three say in ``numbers`` what sums them up.
     """
 
     structure: object
@@ -351,6 +351,7 @@ class Outcome:
     range: object = None
     pulled: object = None
     control: object = None
+    ground: object = None
     numbers: tuple[Told, ...] = ()
 
     @cached_property

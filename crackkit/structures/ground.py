@@ -1,0 +1,164 @@
+"""A slab on the ground at one age: its pieces, its joints, its cracks, what holds it back."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from crackkit.structures.slab_history import PieceHistory
+
+OPEN = 1e-6  # mm, from which a joint counts as open
+
+
+@dataclass(frozen=True)
+class GroundCrack:
+    """A crack of a slab.
+
+    Attributes
+    ----------
+    at : float
+        Where it is [mm from the left end].
+    birth : float
+        Age at which it came [days].
+    width : float
+        Its width now [mm].
+    at_joint : bool
+        Whether it came where a joint was cut for it.
+    """
+
+    at: float
+    birth: float
+    width: float
+    at_joint: bool
+
+
+@dataclass(frozen=True)
+class Joint:
+    """A joint between two panels: where it is [mm], and how far it is open now [mm]."""
+
+    at: float
+    opening: float
+
+
+@dataclass(frozen=True)
+class Ground:
+    """What mechanics says of a slab on the ground.
+
+    Attributes
+    ----------
+    pieces : tuple of (float, PieceHistory)
+        Stretches that crack on their own, each with the place of its left end [mm].
+    age : float
+        Age that is looked at [days].
+    cracks : tuple of GroundCrack
+        Cracks there are, from the left; those at joints too.
+    joints : tuple of Joint
+        Joints, from the left.
+    x, stress, strength, slip : ndarray
+        Stations [mm], mean stress and strength there now [MPa], and how far the slab has slipped
+        to the right [mm].
+    free : float
+        What it would have shortened by now if nothing held it [-].
+    complete : bool
+        Whether all cracks of ten years were found.
+    """
+
+    pieces: tuple[tuple[float, PieceHistory], ...]
+    age: float
+    cracks: tuple[GroundCrack, ...]
+    joints: tuple[Joint, ...]
+    x: np.ndarray
+    stress: np.ndarray
+    strength: np.ndarray
+    slip: np.ndarray
+    free: float
+    complete: bool
+
+    @property
+    def wild(self) -> tuple[GroundCrack, ...]:
+        """Cracks that came where no joint was cut for them."""
+        return tuple(crack for crack in self.cracks if not crack.at_joint)
+
+    @property
+    def first(self) -> float | None:
+        """Age at which the first crack comes that is at no joint [days]; None in ten years."""
+        ages = [
+            float(birth)
+            for start, past in self.pieces
+            for at, birth in zip(past.cracks.position, past.cracks.age, strict=True)
+            if not _near(past.piece.joints, at, past)
+        ]
+        return min(ages, default=None)
+
+
+def ground(pieces, age: float, between: tuple[float, ...]) -> Ground:
+    """Give the state of a slab at an age.
+
+    Parameters
+    ----------
+    pieces : sequence of (float, PieceHistory)
+        Its stretches, from the left, each with the place of its left end [mm].
+    age : float
+        [days].
+    between : tuple of float
+        Places of the joints between the stretches [mm].
+    """
+    states = [past.cracks.state(age) for _start, past in pieces]
+    along = [
+        state.along(past.stations) for state, (_start, past) in zip(states, pieces, strict=True)
+    ]
+    slip = [each[0][0] for each in along]
+    cracks = [
+        crack
+        for state, (start, past) in zip(states, pieces, strict=True)
+        for crack in _cracks(state, start, past, age)
+    ]
+    opened = [float(b[0] - a[-1]) for a, b in zip(slip, slip[1:], strict=False)]
+    joints = [Joint(at, gap) for at, gap in zip(between, opened, strict=True)]
+    joints += [Joint(crack.at, crack.width) for crack in cracks if crack.at_joint]
+    joints += _shut(pieces, joints)
+    first = pieces[0][1]
+    return Ground(
+        pieces=tuple(pieces),
+        age=age,
+        cracks=tuple(sorted(cracks, key=lambda crack: crack.at)),
+        joints=tuple(sorted(joints, key=lambda joint: joint.at)),
+        x=np.concatenate([start + past.stations for start, past in pieces]),
+        stress=np.concatenate(
+            [
+                each[1][0] / past.piece.thickness
+                for each, (_s, past) in zip(along, pieces, strict=True)
+            ]
+        ),
+        strength=np.concatenate([past.life.at(age)[2] for _start, past in pieces]),
+        slip=np.concatenate(slip),
+        free=float(first.life.at(age)[0]),
+        complete=all(past.cracks.complete for _start, past in pieces),
+    )
+
+
+def _cracks(state, start: float, past: PieceHistory, age: float) -> list[GroundCrack]:
+    born = past.cracks.age <= age
+    positions, births = past.cracks.position[born], past.cracks.age[born]
+    order = np.argsort(positions)
+    widths = state.opening[0] if len(positions) else ()
+    return [
+        GroundCrack(
+            start + float(positions[k]),
+            float(births[k]),
+            max(float(width), 0.0),
+            _near(past.piece.joints, positions[k], past),
+        )
+        for k, width in zip(order, widths, strict=True)
+    ]
+
+
+def _near(joints, at: float, past: PieceHistory) -> bool:
+    step = past.piece.length / (len(past.stations) - 1)
+    return any(abs(joint - at) < 0.75 * step for joint in joints)
+
+
+def _shut(pieces, known) -> list[Joint]:
+    """Joints that were cut but have not cracked."""
+    places = [start + at for start, past in pieces for at in past.piece.joints]
+    step = pieces[0][1].piece.length / 200
+    return [Joint(at, 0.0) for at in places if all(abs(at - one.at) > 0.75 * step for one in known)]
