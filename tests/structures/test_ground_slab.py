@@ -1,0 +1,123 @@
+"""What must hold for a slab on the ground."""
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from crackkit.mechanics.base_friction import base, slab_weight
+from crackkit.structures.fields import InputError, fitted
+from crackkit.structures.ground_slab import GroundSlab
+from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED
+from tests.structures.ground_slabs import ground_slabs
+
+FREE = GroundSlab()
+HELD = GroundSlab(left=0.9, right=0.9)
+
+
+@settings(max_examples=25)
+@given(ground_slabs())
+def test_any_slab_has_an_answer(slab):
+    outcome = slab.solve()
+    state = outcome.ground
+    assert outcome.verdict.key in (UNCRACKED, TIGHT, TOO_WIDE)
+    assert outcome.working and len(outcome.numbers) == 6
+    assert np.isfinite(state.stress).all() and np.isfinite(state.slip).all()
+    assert all(crack.birth <= slab.age * (1 + 1e-9) for crack in state.cracks)
+    assert len(state.joints) == slab.panels - 1
+
+
+def test_a_free_slab_on_gravel_shrinks_and_does_not_crack():
+    """Textbook: friction alone cracks only slabs far longer than this."""
+    outcome = replace(FREE, age=3650.0).solve()
+    assert outcome.verdict.key == UNCRACKED
+    assert outcome.movement.largest < 0
+
+
+@settings(max_examples=15)
+@given(st.floats(3000.0, 60000.0), st.sampled_from(["one_sheet", "gravel", "stabilised"]))
+def test_the_pull_of_the_base_is_never_more_than_its_friction(length, under):
+    state = replace(FREE, length=length, base=under).solve().ground
+    most = base(under).coefficient * slab_weight(FREE.thickness) * length / 2 / FREE.thickness
+    assert state.stress.max() <= most * (1 + 1e-9)
+
+
+def test_a_slab_that_cannot_move_cracks_and_all_the_movement_gathers_there():
+    state = HELD.solve().ground
+    assert len(state.wild) == 1
+    assert state.wild[0].width == pytest.approx(state.free * HELD.length, rel=0.15)
+
+
+@settings(max_examples=10)
+@given(st.floats(10.0, 3000.0), st.floats(1.05, 3.0))
+def test_cracks_stay_and_are_never_fewer_later(age, times):
+    early = replace(HELD, age=age).solve().ground
+    late = replace(HELD, age=min(age * times, 3650.0)).solve().ground
+    assert {c.at for c in early.cracks} <= {c.at for c in late.cracks}
+
+
+def test_joints_take_the_crack_where_it_is_wanted():
+    jointed = replace(HELD, jointed=True).solve().ground
+    assert not jointed.wild
+    assert any(joint.opening > 1.0 for joint in jointed.joints)
+
+
+def test_a_cut_that_comes_after_the_crack_is_too_late():
+    slab = replace(HELD, jointed=True, joint_every=8000.0, curing=1.0, cooling=20.0, spent=0.5)
+    early, late = (replace(slab, cut_age=age).solve().ground for age in (0.5, 14.0))
+    assert not early.wild
+    assert late.wild and late.wild[0].birth < 14.0
+
+
+def test_more_steel_makes_more_and_finer_cracks():
+    rows = [replace(HELD, steel="12", spacing=s).solve().ground for s in (300.0, 200.0, 100.0)]
+    widest = [max(c.width for c in row.wild) for row in rows]
+    assert widest == sorted(widest, reverse=True)
+    assert len(rows[-1].wild) > len(rows[0].wild)
+
+
+def test_bars_on_the_ground_hold_nothing():
+    lying = replace(HELD, steel="12", spacing=100.0, place="ground")
+    assert [c.width for c in lying.solve().ground.wild] == [
+        c.width for c in HELD.solve().ground.wild
+    ]
+    assert "on_ground" in [c.key for c in lying.solve().cautions]
+
+
+def test_longer_curing_brings_the_first_crack_later():
+    days = [replace(HELD, curing=c, model="ACI").solve().ground.first for c in (1.0, 7.0, 28.0)]
+    assert days == sorted(days) and days[0] < days[-1]
+
+
+def test_half_the_slab_is_pulled_no_harder():
+    whole, half = FREE.solve().ground, replace(FREE, length=FREE.length / 2).solve().ground
+    assert half.stress.max() <= whole.stress.max()
+
+
+def test_even_concrete_is_pulled_alike_from_both_ends():
+    state = replace(FREE, scatter=0.0, left=0.3, right=0.3).solve().ground
+    assert state.stress == pytest.approx(state.stress[::-1], abs=1e-9)
+
+
+def test_the_button_goes_to_the_day_of_the_next_crack():
+    fresh = replace(HELD, age=1.0)
+    assert not fresh.solve().cracks
+    onward = fitted(fresh, fresh.counts[0].changes)[0]
+    assert len(onward.solve().cracks) == 1
+    assert onward.counts[0].changes == {}
+
+
+def test_panels_with_their_own_bars_open_at_the_joints():
+    slab = replace(HELD, steel="10", spacing=150.0, jointed=True, joint_every=8000.0)
+    state = slab.solve().ground
+    assert slab.parted and len(state.pieces) == 3
+    assert all(joint.opening > 0 for joint in state.joints)
+    through = replace(slab, through="through")
+    assert not through.parted
+
+
+def test_an_age_out_of_range_names_it():
+    with pytest.raises(InputError, match="Age"):
+        GroundSlab(age=0.0)
