@@ -33,8 +33,9 @@ def inner(
 ) -> float:
     """Give a display number in inner units, without falling off the end of a range by rounding.
 
-    A value beyond `low` or `high` by no more than one part in 10⁹ is put on the end; one that is
-    truly outside is left there, so that whoever checks it can say so.
+    A value beyond `low` or `high` by no more than one part in 10⁹, of the end or of the whole
+    range, is put on the end; one that is truly outside is left there, so that whoever checks it
+    can say so.
 
     Parameters
     ----------
@@ -48,9 +49,11 @@ def inner(
         Ends of the allowed range in the inner unit [N, mm, MPa].
     """
     value = tidy(number * scale(quantity, system).factor)
-    if value < low and math.isclose(value, low, rel_tol=1e-9, abs_tol=1e-12):
+    reach = high - low
+    hair = 1e-9 * reach if math.isfinite(reach) else 1e-12
+    if value < low and math.isclose(value, low, rel_tol=1e-9, abs_tol=hair):
         return low
-    if value > high and math.isclose(value, high, rel_tol=1e-9, abs_tol=1e-12):
+    if value > high and math.isclose(value, high, rel_tol=1e-9, abs_tol=hair):
         return high
     return value
 
