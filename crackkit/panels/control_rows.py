@@ -3,6 +3,7 @@
 from crackkit.mechanics.bars import ASTM, METRIC
 from crackkit.structures.fields import Input, inputs
 from crackkit.units import number, shown, slider_range, unit
+from crackkit.words import _
 
 
 def topics(structure, system: str, locked: tuple[str, ...] = ()) -> list[dict]:
@@ -50,6 +51,8 @@ def _row(item: Input, system: str) -> dict:
     if row["kind"] == "slider":
         row["unit"] = unit(item.declared.quantity, system)
         row["bounds"] = bounds(item, system)
+        if item.declared.quantity == "age":  # from the first days to years: even steps of ratio
+            row["runs"] = [_("Play"), _("Stop")]
     return row
 
 

@@ -70,7 +70,7 @@ class GroundSlab:
     """
 
     age: float = fields.number(
-        _("Age"), "time", 1.0, 3650.0, 365.0, _("Days since the concrete was cast.")
+        _("Age"), "age", 1.0, 3650.0, 365.0, _("Days since the concrete was cast.")
     )
     length: float = fields.number(
         _("Length"), "length", 3000.0, 60000.0, 24000.0, _("From end to end.")

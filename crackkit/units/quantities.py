@@ -184,6 +184,13 @@ QUANTITIES: dict[str, Quantity] = {
         Scale("d", 1.0, 0, 1.0),
         ("28 d", "4 weeks"),
     ),
+    "age": Quantity(
+        _("age"),
+        "day",
+        Scale("d", 1.0, 0, 1.0),
+        Scale("d", 1.0, 0, 1.0),
+        ("28 d", "4 weeks"),
+    ),
     "count": Quantity(
         _("number"),
         "dimensionless",

@@ -3,9 +3,11 @@
 import pytest
 
 from crackkit.learning.simple_beam import canteen_beam, walk
+from crackkit.panels.control_rows import topics
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences
 from crackkit.structures.fields import inputs
+from crackkit.structures.ground_slab import GroundSlab
 from crackkit.structures.tension_member import TensionMember
 
 
@@ -197,3 +199,14 @@ def test_a_choice_of_numbers_comes_back_from_the_page_as_text():
     panel = Panel(TensionMember(), choices=Preferences())
     changed(panel, set={"number": "2"})
     assert panel.structure.number == 2 and not panel.view.error
+
+
+def test_a_slider_of_ages_can_run_by_itself():
+    rows = {
+        row["path"]: row
+        for topic in topics(GroundSlab(), "SI")
+        for row in topic["rows"]
+        if row["kind"] == "slider"
+    }
+    assert rows["age"]["runs"] and rows["age"]["bounds"] == [1.0, 3650.0, 1.0]
+    assert "runs" not in rows["curing"]

@@ -2,6 +2,7 @@
 
 let controlCount = 0;
 const FOLD_FROM = 8; // rows of numbered parts in one topic
+const TIMELINE = 200; // places of a slider that runs through the years
 
 function controls(model, box, send) {
   const rows = new Map(); // path -> { show(value, text), bound(low, high, step) }
@@ -93,11 +94,59 @@ function controls(model, box, send) {
   }
 
   function slider(spec, id) {
+    return spec.runs ? timeline(spec, id) : plainSlider(spec, id);
+  }
+
+  // Ages run from days to years: equal ways on the slider are equal ratios. It can run by itself.
+  function timeline(spec, id) {
+    const [range, entry] = plainSlider(spec, id);
+    const { show } = rows.get(spec.path);
+    const ends = { low: 1, high: 2 };
+    range.min = 0; range.max = TIMELINE; range.step = 1;
+    const valueAt = (place) =>
+      Math.round(ends.low * (ends.high / ends.low) ** (place / TIMELINE));
+    const placeOf = (value) => Math.round(
+      (TIMELINE * Math.log(value / ends.low)) / Math.log(ends.high / ends.low));
+    const go = (place) => { range.value = place; send.set(spec.path, valueAt(place)); };
+    range.oninput = () => { halt(); go(Number(range.value)); };
+    rows.set(spec.path, {
+      bound([low, high]) { ends.low = low; ends.high = high; },
+      show([value, text]) {
+        const waits = send.waiting(spec.path) || ticking;
+        show([waits ? Number(range.value) : placeOf(value), text]);
+      },
+    });
+    const button = element("button", { type: "button", class: "ck-button ck-run" }, spec.runs[0]);
+    let ticking = 0;
+    function halt() {
+      clearInterval(ticking);
+      ticking = 0;
+      button.textContent = spec.runs[0];
+    }
+    function step() {
+      if (!button.isConnected) { halt(); return; }
+      if (send.waiting(spec.path)) return; // the picture has not come yet
+      const place = Number(range.value) + 1;
+      if (place > TIMELINE) { halt(); return; }
+      // in the first days several places are the same day
+      if (valueAt(place) === valueAt(place - 1)) { range.value = place; return; }
+      go(place);
+    }
+    button.addEventListener("click", () => {
+      if (ticking) { halt(); return; }
+      if (Number(range.value) >= TIMELINE) range.value = 0;
+      button.textContent = spec.runs[1];
+      ticking = setInterval(step, 30);
+    });
+    return [range, entry, button];
+  }
+
+  function plainSlider(spec, id) {
     const range = element("input", { type: "range", id, class: "ck-range" });
     const entry = element("input", { type: "text", class: "ck-entry", spellcheck: "false",
       autocomplete: "off",
       "aria-label": spec.group ? `${spec.group}: ${spec.label}` : spec.label });
-    range.addEventListener("input", () => send.set(spec.path, Number(range.value)));
+    range.oninput = () => send.set(spec.path, Number(range.value));
     let typing = false; // what is half typed stays, whatever the kernel says meanwhile
     entry.addEventListener("input", () => { typing = true; });
     entry.addEventListener("change", () => { typing = false; send.text(spec.path, entry.value); });
