@@ -37,7 +37,7 @@ Panel(long_tie())""",
 from crackkit.panels.panel import Panel
 from crackkit.structures.crack_control import CrackControl
 
-Panel(CrackControl())""",
+Panel(CrackControl(spacing=60.0))""",
     "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
 import ipywidgets
 from IPython import get_ipython
