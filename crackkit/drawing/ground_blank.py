@@ -1,0 +1,154 @@
+"""A slab on the ground before anything is known of it: to make a call on, and to draw on."""
+
+import numpy as np
+
+from crackkit.drawing.frames import PLAIN, Along, View
+from crackkit.drawing.ground_ages import age_words
+from crackkit.drawing.ground_base import base_name
+from crackkit.drawing.ground_body import DEPTHS, GroundBody, height_notes
+from crackkit.drawing.ground_held import bars_told
+from crackkit.drawing.ground_movement import held_words
+from crackkit.drawing.labels import width_of
+from crackkit.drawing.shapes import Arrow, Circle, Picture, Text, line, rectangle
+from crackkit.drawing.words_on import paragraph
+from crackkit.units import shown
+from crackkit.words import _
+
+WIDTHS = (460.0, 1100.0)  # least and largest width of the paper on a screen
+TOP, DEPTH = 66.0, DEPTHS[1]
+SIDE = 66.0  # beside the slab
+SHEET = 1000.0, 652.0
+FIRST_TASK, TASK = 366.0, 72.0
+QUESTIONS = (
+    _("How does it move? Draw arrows at the ends, and where the base holds it back."),
+    _("Where is it stretched most, where does it crack first? Draw the cracks and number them."),
+    _("On which day does it crack? Sketch in the box how its stress grows, and its strength."),
+    _("What holds the crack, is it tight enough? Say how wide it is after one year."),
+)
+
+
+def before(structure, view: View = PLAIN) -> Picture:
+    """Draw the slab, its base, its joints and bars, and nothing of what comes of it.
+
+    Parameters
+    ----------
+    structure : GroundSlab
+    view : View
+        Units and width of the paper.
+    """
+    width = float(np.clip(view.width or 840.0, *WIDTHS))
+    along = Along(SIDE, width - SIDE, structure.length)
+    body = GroundBody(structure, along, TOP, DEPTH)
+    facts = _facts(body, view, body.under + 50.0, width - 2 * SIDE)
+    shapes = (*_slab(body, view), *facts)
+    return Picture(width, facts[-1].y + 16.0, shapes, _("Your call"), _told(structure, view))
+
+
+def sheet(structure, view: View = PLAIN) -> Picture:
+    """Draw the page on which a class makes its prediction by hand.
+
+    Parameters
+    ----------
+    structure : GroundSlab
+    view : View
+        Units.
+    """
+    width, height = SHEET
+    body = GroundBody(structure, Along(90.0, 910.0, structure.length), 74.0, DEPTH)
+    shapes = (
+        *_slab(body, view),
+        *_facts(body, view, body.under + 56.0, 320.0),
+        rectangle(430.0, 226.0, 480.0, 104.0, "support"),
+        Text(440.0, 244.0, _("room to sketch"), "note"),
+        *_questions(),
+    )
+    return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
+
+
+def _slab(body: GroundBody, view: View) -> list:
+    shapes = [*body.base(), body.concrete(), *body.holds(), *body.bars(), *body.cuts()]
+    return [*shapes, *held_words(body, view), *_length(body, view)]
+
+
+def _length(body: GroundBody, view: View) -> list:
+    """Length of the slab, between two arrows below it."""
+    words = shown(body.structure.length, "length", view.system)
+    left, right = body.along.left, body.along.right
+    y, middle = body.under + 20.0, (left + right) / 2
+    half = width_of(words, "label") / 2 + 8.0
+    return [
+        Arrow(middle - half, y, left, y, "spread_load", 7.0),
+        Arrow(middle + half, y, right, y, "spread_load", 7.0),
+        line(left, body.under + 4, left, y + 6, "leader"),
+        line(right, body.under + 4, right, y + 6, "leader"),
+        Text(middle, y + 4.5, words, "label", "middle"),
+    ]
+
+
+def slab_texts(structure, view: View) -> list[str]:
+    """What is known of it: base, thickness, joints, bars, curing."""
+    texts = [
+        _("on {base}").format(base=base_name(structure.base)[-1]),
+        _("{thickness} thick").format(thickness=shown(structure.thickness, "size", view.system)),
+        _joints(structure, view),
+        _bars(structure, view),
+        _("kept moist for {age}").format(age=age_words(structure.curing)),
+    ]
+    return texts
+
+
+def _joints(structure, view: View) -> str:
+    if not structure.joint_places:
+        return _("no joints")
+    every = shown(structure.length / structure.panels, "length", view.system)
+    return _("a joint every {length}, cut after {age}").format(
+        length=every, age=age_words(structure.cut_age)
+    )
+
+
+def _bars(structure, view: View) -> str:
+    places = {
+        "top": _("near the top"),
+        "middle": _("in the middle"),
+        "ground": _("on the ground"),
+    }
+    told = bars_told(structure, view)
+    return told if structure.bar is None else f"{told}, {places[structure.place]}"
+
+
+def _facts(body: GroundBody, view: View, y: float, room: float) -> list:
+    """What is known of the slab, and how it is drawn."""
+    texts = "; ".join([*slab_texts(body.structure, view), height_notes(body)[0]])
+    return paragraph(body.along.left, y, texts, "label", room, 6)
+
+
+def _questions() -> list:
+    shapes = []
+    for k, question in enumerate(QUESTIONS):
+        y = FIRST_TASK + TASK * k
+        shapes += [
+            Circle(70.0, y - 5, 10.0, "badge"),
+            Text(70.0, y - 0.8, str(k + 1), "badge_word", "middle"),
+            Text(90.0, y, question, "label"),
+            line(90.0, y + 26, 940.0, y + 26, "grid"),
+            line(90.0, y + 50, 940.0, y + 50, "grid"),
+        ]
+    return shapes
+
+
+def _told(structure, view: View) -> str:
+    """Say in words what is drawn."""
+    ends = [
+        _("{place} held {n} %").format(place=place, n=round(100 * degree))
+        for place, degree in (
+            (_("left end"), structure.left),
+            (_("middle"), structure.middle),
+            (_("right end"), structure.right),
+        )
+        if degree > 0
+    ]
+    return _("A slab {length} long: {facts}; {ends}.").format(
+        length=shown(structure.length, "length", view.system),
+        facts="; ".join(slab_texts(structure, view)),
+        ends=", ".join(ends) or _("both ends free"),
+    )

@@ -1,0 +1,80 @@
+"""Band 4 of a slab on the ground, is it tight enough? Cracks and joints against the limit."""
+
+from dataclasses import replace
+
+import numpy as np
+
+from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.labels import GAP, spread, width_of
+from crackkit.drawing.shapes import Lines, Text, line, rectangle
+from crackkit.drawing.width_scale import Scale, limit_mark, scale_axis, source_words
+from crackkit.drawing.words_on import heading, paragraph
+from crackkit.units import shown
+from crackkit.words import _
+
+FAR = 12.0  # times the limit: where the scale ends at the latest
+
+
+def ground_widths(outcome, frame: Frame, view: View) -> list:
+    """Draw the band."""
+    limit, state = outcome.verdict.limit, outcome.ground
+    cracks = [crack.width for crack in state.wild]
+    joints = [joint.opening for joint in state.joints]
+    high = min(max([*cracks, *joints, 0.0]), FAR * limit.width)
+    upper = replace(frame, height=frame.height - 15.0)  # a second line of words below
+    scale = Scale(limit.width, high, upper)
+    told = paragraph(scale.left, frame.bottom - 16, _told(outcome), "note", frame.width - 16, 2)
+    return [
+        *heading(frame, 4, _("Is it tight enough?")),
+        *source_words(limit, frame),
+        *scale_axis(scale, view),
+        *_ticks(scale, joints, -9.5, "crack"),
+        *_ticks(scale, cracks, 1.5, "crack"),
+        *limit_mark(scale, limit, view),
+        *_names(scale, cracks, joints, view),
+        *told,
+    ]
+
+
+def _ticks(scale: Scale, widths: list[float], top: float, role: str) -> list:
+    """A tick for each: joints in the upper half of the scale, cracks in the lower."""
+    if not widths:
+        return []
+    ticks = np.empty((len(widths), 2, 2))
+    ticks[:, :, 0] = np.array([scale(width) for width in widths])[:, None]
+    ticks[:, 0, 1], ticks[:, 1, 1] = scale.line + top, scale.line + top + 8.0
+    return [Lines(ticks, role)]
+
+
+def _names(scale: Scale, cracks, joints, view: View) -> list:
+    """Name the widest crack and the widest joint over the scale."""
+    rows = []
+    for words, widths, role in (
+        (_("crack {width}"), cracks, "label_bold"),
+        (_("joint {width}"), joints, "note"),
+    ):
+        if widths:
+            text = words.format(width=shown(max(widths), "width", view.system))
+            rows.append((scale(max(widths)), text, role))
+    wide = [width_of(words, role) for _x, words, role in rows]
+    low, high = scale.left, scale.frame.right - 4.0
+    placed = spread([x for x, _words, _role in rows], wide, low, high, GAP)
+    y, shapes = scale.line - 24.0, []
+    for (x, words, role), centre, room in zip(rows, placed, wide, strict=True):
+        foot = min(max(x, centre - room / 2), centre + room / 2)
+        # the line of the limit must not run through the words
+        shapes += [
+            rectangle(centre - room / 2 - 2, y - 11, room + 4, 14, "paper"),
+            line(foot, y + 4, x, scale.line - 8, "leader"),
+            Text(centre, y, words, role, "middle"),
+        ]
+    return shapes
+
+
+def _told(outcome) -> str:
+    state = outcome.ground
+    if not state.wild and not state.joints:
+        return _("Nothing has cracked.")
+    if not state.joints:
+        return _("Ticks: the cracks here.")
+    return _("Ticks: cracks below, joints above. Joints may open: they are filled.")

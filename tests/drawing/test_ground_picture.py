@@ -1,0 +1,192 @@
+"""The picture of a slab on the ground: readable whatever the inputs, true to what is worked out."""
+
+import re
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from crackkit.drawing.frames import View
+from crackkit.drawing.ground_ages import age_words, day_words
+from crackkit.drawing.ground_base import base_name
+from crackkit.drawing.ground_movement import pieces
+from crackkit.drawing.ground_picture import before, description, picture, sheet
+from crackkit.drawing.ground_timeline import tension_in_time
+from crackkit.drawing.labels import covered_grips, faults, text_boxes
+from crackkit.drawing.shapes import Polygons, Raster, every_shape, handles
+from crackkit.mechanics.base_friction import BASES
+from crackkit.structures.ground_slab import GroundSlab
+from tests.drawing.test_no_label_overlaps import leaving_cards
+from tests.structures.ground_slabs import ground_slabs
+
+WIDTHS = (560.0, 640.0, 779.0, 780.0, 840.0, 1000.0, 1200.0)
+VIEWS = [View(system, width=width) for system in ("SI", "US") for width in WIDTHS]
+BLANKS = [View(system, width=width) for system in ("SI", "US") for width in (460.0, 840.0, 1200.0)]
+HELD = GroundSlab(left=1.0, right=1.0)
+KNOWN = {
+    "free": GroundSlab(),
+    "day 1": GroundSlab(age=1.0, base="sand"),
+    "one wide crack": HELD,
+    "jointed": replace(HELD, jointed=True),
+    "bars": replace(HELD, steel="12", spacing=100.0, base="one_sheet"),
+    "panels": replace(HELD, jointed=True, steel="10", base="two_sheets", middle=0.5),
+    "long": replace(HELD, length=60000.0, middle=1.0, steel="16", spacing=75.0, age=3650.0),
+    "bars on the ground": replace(HELD, steel="#4", place="ground", base="stabilised"),
+    "many joints": replace(HELD, length=60000.0, jointed=True, joint_every=2000.0, steel="8"),
+}
+OUTCOMES = {name: slab.solve() for name, slab in KNOWN.items()}
+
+
+def complaints(drawn) -> list[str]:
+    return faults(drawn) + covered_grips(drawn) + leaving_cards(drawn)
+
+
+def words(drawn) -> list[str]:
+    return [box.text for box in text_boxes(drawn)]
+
+
+def roles(drawn) -> list[str]:
+    return [getattr(shape, "role", "") for shape in every_shape(drawn.shapes)]
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_words_keep_clear_at_every_width_and_in_both_systems(name):
+    found = {(v.system, v.width): complaints(picture(OUTCOMES[name], v)) for v in VIEWS}
+    assert {key: faulty for key, faulty in found.items() if faulty} == {}
+
+
+@settings(max_examples=40, deadline=None)
+@given(ground_slabs())
+def test_words_keep_clear_for_any_slab(slab):
+    outcome = slab.solve()
+    found = {(v.system, v.width): complaints(picture(outcome, v)) for v in VIEWS}
+    assert {key: faulty for key, faulty in found.items() if faulty} == {}
+
+
+@settings(max_examples=40, deadline=None)
+@given(ground_slabs(), st.sampled_from(BLANKS))
+def test_blank_drawings_keep_their_words_clear(slab, view):
+    assert complaints(before(slab, view)) == []
+    assert complaints(sheet(slab, view)) == []
+
+
+@settings(max_examples=25, deadline=None)
+@given(ground_slabs())
+def test_nothing_that_is_drawn_leaves_the_paper(slab):
+    drawn = picture(slab.solve(), View(width=780.0))
+    for shape in every_shape(drawn.shapes):
+        for name in ("points", "outlines", "segments"):
+            points = np.asarray(getattr(shape, name, np.zeros((0, 2)))).reshape(-1, 2)
+            assert np.isfinite(points).all()
+            assert (points >= 0.0).all()
+            assert (points <= (drawn.width, drawn.height)).all()
+
+
+@settings(max_examples=15, deadline=None)
+@given(ground_slabs(), st.sampled_from(VIEWS))
+def test_no_word_of_the_verdict_is_lost(slab, view):
+    outcome = slab.solve()
+    written = " ".join(words(picture(outcome, view))).split()
+    assert [word for word in outcome.verdict.why.split() if word not in written] == []
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_the_pieces_lie_apart_by_the_cracks_and_their_ends_where_the_slab_ends(name):
+    state = OUTCOMES[name].ground
+    ends = pieces(OUTCOMES[name])
+    gaps = (ends[1:, 0] + ends[1:, 1]) - (ends[:-1, 2] + ends[:-1, 3])
+    widths = {crack.at: crack.width for crack in state.cracks}
+    widths |= {joint.at: joint.opening for joint in state.joints if joint.at not in widths}
+    assert gaps == pytest.approx([widths[at] for at in ends[1:, 0].tolist()], abs=1e-9)
+    assert ends[0, 1] == state.slip[0] and ends[-1, 3] == state.slip[-1]
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_what_is_said_for_those_who_cannot_see_stands_in_the_picture_too(name):
+    said, drawn = description(OUTCOMES[name], View()), picture(OUTCOMES[name], View())
+    numbers = re.findall(r"[0-9.]+\u202f(?:‰)|(?:open|crack|widest) [0-9.]+\u202fmm", said)
+    assert numbers
+    written = " ".join(words(drawn))
+    assert [n for n in numbers if n.split(" ")[-1] not in written] == []
+    assert OUTCOMES[name].verdict.why in said
+
+
+def test_the_first_cracks_carry_the_day_of_their_birth():
+    outcome = OUTCOMES["one wide crack"]
+    day = day_words(outcome.ground.wild[0].birth)
+    texts = words(picture(outcome, View(width=1000.0)))
+    assert re.fullmatch(r"day \d+", day)
+    assert texts.count(day) == 2  # over the crack, and over the timeline
+
+
+def test_every_crack_is_drawn():
+    outcome = OUTCOMES["bars"]
+    shapes = every_shape(picture(outcome, View(width=1000.0)).shapes)
+    gaps = [s for s in shapes if isinstance(s, Polygons) and s.role == "crack_gap"]
+    assert [len(shape.outlines) for shape in gaps] == [len(outcome.ground.cracks)]
+
+
+def test_a_wider_crack_is_drawn_wider():
+    def drawn(outcome) -> float:
+        shapes = every_shape(picture(outcome, View(width=1000.0)).shapes)
+        gaps = next(s for s in shapes if getattr(s, "role", "") == "crack_gap")
+        half = gaps.outlines.shape[1] // 2
+        return float((gaps.outlines[:, half:, 0][:, ::-1] - gaps.outlines[:, :half, 0]).mean())
+
+    assert drawn(OUTCOMES["one wide crack"]) > 2.0 * drawn(OUTCOMES["bars"])
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_the_timeline_reaches_one_on_the_day_of_each_crack_and_never_passes_it(name):
+    state = OUTCOMES[name].ground
+    ages, share = tension_in_time(state)
+    assert (np.diff(ages) >= 0).all() and share.max() <= 1.0
+    births = {birth for _start, past in state.pieces for birth in past.cracks.age.tolist()}
+    for birth in births:
+        assert share[ages == birth].max() == 1.0
+
+
+@pytest.mark.parametrize("view", BLANKS)
+def test_before_the_call_nothing_is_shown_of_what_is_worked_out(view):
+    slab = KNOWN["bars"]
+    drawn = before(slab, view)
+    assert not any(isinstance(shape, Raster) for shape in every_shape(drawn.shapes))
+    assert not {"crack_gap", "stretched_line", "hatch"} & set(roles(drawn))
+    assert words(before(replace(slab, seed=7, scatter=0.2, age=3000.0), view)) == words(drawn)
+
+
+def test_before_the_call_the_bars_joints_and_base_are_known():
+    told = " ".join(words(before(KNOWN["panels"], View())))
+    for part in ("two plastic sheets", "10 mm every 200\u202fmm", "a joint every 4.00\u202fm"):
+        assert part in told
+
+
+def test_the_sheet_has_four_questions_and_fits_its_page():
+    drawn = sheet(KNOWN["jointed"], View())
+    assert (drawn.width, drawn.height) == (1000.0, 652.0)
+    assert {"1", "2", "3", "4"} <= set(words(drawn))
+    assert not any(isinstance(shape, Raster) for shape in every_shape(drawn.shapes))
+
+
+@pytest.mark.parametrize("base", [each.key for each in BASES])
+def test_every_base_is_drawn_and_named(base):
+    drawn = picture(GroundSlab(base=base).solve(), View(width=560.0))
+    assert set(words(drawn)) & set(base_name(base))
+
+
+def test_ages_are_told_as_people_tell_them():
+    told = [age_words(days) for days in (1.0, 1.5, 55.2, 364.0, 365.0, 420.0, 730.0, 3650.0)]
+    assert told == [
+        *("1 day", "1.5 days", "55 days", "364 days"),
+        *("1 year", "14 months", "2 years", "10 years"),
+    ]
+    assert [day_words(days) for days in (1.0, 46.8, 365.0, 500.0)] == [
+        *("day 1", "day 47", "1 y", "1.4 y"),
+    ]
+
+
+def test_there_is_nothing_to_drag():
+    """The axis of the ages is logarithmic: a way on it is no number of days."""
+    assert not list(handles(picture(OUTCOMES["bars"], View(width=1000.0)).shapes))
