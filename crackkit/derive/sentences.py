@@ -1,6 +1,6 @@
 """The words of the derivations: a title, and one sentence for each step, in order."""
 
-from crackkit.derive import choice_sentences, pull_sentences
+from crackkit.derive import choice_sentences, ground_sentences, pull_sentences
 from crackkit.derive.step_words import StepWords
 from crackkit.words import _
 
@@ -57,6 +57,7 @@ TITLES = {
     "over_support": _("Why the top is stretched over a support, and how far"),
     **choice_sentences.TITLES,
     **pull_sentences.TITLES,
+    **ground_sentences.TITLES,
 }
 
 STEPS: dict[str, tuple[StepWords, ...]] = {
@@ -267,4 +268,5 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
     ),
     **choice_sentences.STEPS,
     **pull_sentences.STEPS,
+    **ground_sentences.STEPS,
 }

@@ -13,6 +13,7 @@ from crackkit.derive.bar_spacing import bar_spacing
 from crackkit.derive.cracked_section import cracked_section, cracked_section_two_layers
 from crackkit.derive.cracking_moment import cracking_moment
 from crackkit.derive.derivation import Derivation, DerivedStep
+from crackkit.derive.drag import drag
 from crackkit.derive.lean import lean
 from crackkit.derive.lever_arm import lever_arm
 from crackkit.derive.over_support import over_support
@@ -31,6 +32,7 @@ DERIVATIONS = (
     bar_spacing,
     rust_time,
     transfer_length,
+    drag,
 )
 
 

@@ -165,7 +165,7 @@ def test_the_derived_moment_of_an_arm_is_that_of_the_beam_solver(
     values = {"q": spread, "g_0": at_root, "g_1": at_tip, "L": reach}
     values |= {"P": force, "a_P": place * reach}
     values["M_q"] = number(arm["M_q"], values)
-    expected = -float(solved.moment(np.array([1e-6]))[0])
+    expected = -float(solved.moment(np.array([1e-9]))[0])
     assert number(arm["M"], values) == pytest.approx(expected, rel=1e-6)
 
 
