@@ -66,7 +66,12 @@ COURSE = (
         _("Choosing bars"),
         _("choose bars, their spacing and their cover for fine cracks and no rust"),
     ),
-    _lesson("06_slab_on_ground", 35, _("A slab on the ground"), _("place mesh and joints")),
+    _lesson(
+        "06_ground_slab",
+        30,
+        _("A slab on the ground"),
+        _("say what cracks a floor that cannot bend, and choose joints, bars and curing for it"),
+    ),
     _lesson("07_curling", 25, _("Curling"), _("say why slab edges lift, and what helps")),
     _lesson("08_reentrant_corner", 25, _("An inside corner"), _("put the bar across its crack")),
     _lesson(

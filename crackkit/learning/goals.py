@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from crackkit.learning import choice_checks as choosing
+from crackkit.learning import ground_checks as grounded
 from crackkit.learning import holding_checks as holding
 from crackkit.learning import laying_checks as laying
 from crackkit.learning import pulled_checks as pulling
@@ -95,6 +96,27 @@ def _fine_by_rule(task, system: str) -> str:
     return text.format(width=_width(task, system))
 
 
+def _fine_beside_joints(task, system: str) -> str:
+    text = _("After two years no crack beside the joints is wider than {width}.")
+    return text.format(width=_width(task, system))
+
+
+def _joints(_task, system: str) -> str:
+    text = _("Joints, if any, are open by {width} at most: small hard wheels roll over them.")
+    return text.format(width=shown(grounded.JOINT[system], "width", system))
+
+
+def _strip(task, system: str) -> str:
+    text = _("On a strip {wide} wide, from wall to wall, the bars weigh at most {steel}.")
+    steel = shown(task.most_steel, "mass", system)
+    return text.format(wide=grounded.STRIP[system], steel=steel)
+
+
+def _moist(_task, system: str) -> str:
+    text = _("It is kept moist for {days} at most: then the boats come.")
+    return text.format(days=shown(grounded.MOST_CURING, "time", system))
+
+
 def _plain(text: str) -> Callable[..., str]:
     def said(_task, _system: str) -> str:
         return text
@@ -133,6 +155,12 @@ FINE_BY_RULE = Goal(_fine_by_rule, pulling.by_rule)
 STEEL_PULLED = Goal(_steel, pulling.steel)
 ROOM_INSIDE = Goal(_plain(_("The stones of the concrete pass between the bars.")), pulling.room)
 COVER_AROUND = Goal(_plain(_("The cover is at least what this place asks for.")), pulling.cover)
+FINE_BESIDE_JOINTS = Goal(_fine_beside_joints, grounded.fine)
+JOINTS = Goal(_joints, grounded.joints)
+STRIP = Goal(_strip, grounded.steel)
+LIES = Goal(_plain(_("Whatever bars there are lie in the concrete.")), grounded.lies)
+SAW = Goal(_plain(_("Joints, if any, are cut before the floor cracks.")), grounded.saw)
+MOIST = Goal(_moist, grounded.curing)
 
 BEAM = (HOLD, FINE, STEEL, ROOM, COVER)
 ARM = (HOLD, FINE, ANCHORED, STEEL, ROOM, MAT, COVER)
@@ -147,3 +175,4 @@ PULLED = (
     ROOM_INSIDE,
     COVER_AROUND,
 )
+GROUND = (FINE_BESIDE_JOINTS, JOINTS, STRIP, LIES, SAW, MOIST)

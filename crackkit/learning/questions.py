@@ -9,6 +9,8 @@ from crackkit.learning import choice_questions as choosing
 from crackkit.learning import cover_questions as covers
 from crackkit.learning import crack_by_crack_questions as one_by_one
 from crackkit.learning import cracking_questions as cracking
+from crackkit.learning import ground_questions as ground
+from crackkit.learning import held_slab_questions as held
 from crackkit.learning import holding_questions as holding
 from crackkit.learning import pull_questions as pulls
 from crackkit.learning import reach_questions as reach
@@ -73,12 +75,24 @@ _CHOICE = {
     "years_of_cover": covers.years_of_cover,
     "pull_left_by_fibres": covers.pull_left_by_fibres,
 }
+_GROUND = {
+    "how_much_shorter": ground.how_much_shorter,
+    "drag_bars": ground.drag_bars,
+    "longest_by_drag": ground.longest_by_drag,
+    "opening_of_a_joint": ground.opening_of_a_joint,
+    "depth_of_a_cut": ground.depth_of_a_cut,
+    "which_base": held.which_base,
+    "twice_the_bars": held.twice_the_bars,
+    "bars_on_the_ground": held.bars_on_the_ground,
+    "water_for_longer": held.water_for_longer,
+}
 OF_LESSON = {
     "01_pull": _PULL,
     "02_simple_beam": _BEAM,
     "03_cantilever": _ARM,
     "04_continuous_spans": _FLOOR,
     "05_bar_choice": _CHOICE,
+    "06_ground_slab": _GROUND,
 }
 GENERATORS = {key: ask for asked in OF_LESSON.values() for key, ask in asked.items()}
 

@@ -1,0 +1,323 @@
+"""The lesson on slabs on the ground: the floor of a boat store, its walk, what it promises."""
+
+from dataclasses import replace
+
+from crackkit.learning.finish import Needs
+from crackkit.learning.walk import WalkStep
+from crackkit.mechanics.drag import drag_joint_spacing, joint_spacing_by_thickness
+from crackkit.mechanics.evaporation import evaporation_rate, plastic_cracks_threaten
+from crackkit.structures.fields import fitted
+from crackkit.structures.ground_slab import GroundSlab
+from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED
+from crackkit.units import shown
+from crackkit.units.quantities import FOOT, INCH, PSI
+from crackkit.words import _
+
+LESSON = "06_ground_slab"
+NEEDS = Needs(
+    LESSON,
+    calls=("free", "sheets", "late", "bars"),
+    passed=("store_floor",),
+    answers=4,
+)
+# The floor of a boat store by a lake, not heated, kept moist for three days. Shrinkage by ACI
+# 209R in both systems: the one of the three that counts days of curing.
+_COMMON = {
+    "age": 365.0,
+    "base": "gravel",
+    "humidity": 0.6,
+    "curing": 3.0,
+    "exposure": "dry",
+    "model": "ACI",
+}
+# 24 m long and 150 mm thick.
+_IN_METRES = {
+    "length": 24000.0,
+    "thickness": 150.0,
+    "joint_every": 4500.0,
+    "steel": "none",
+    "spacing": 100.0,
+    "cover": 40.0,
+    "strength": 30.0,
+    "code": "EN",
+    "yield_strength": 500.0,
+}
+# The same for those who build in feet: 80 ft and 6 in.
+_IN_FEET = {
+    "length": 80 * FOOT,
+    "thickness": 6 * INCH,
+    "joint_every": 15 * FOOT,
+    "steel": "none",
+    "spacing": 8 * INCH,
+    "cover": 1.5 * INCH,
+    "strength": 4000 * PSI,
+    "code": "ACI",
+    "yield_strength": 60_000 * PSI,
+}
+HELD = {"left": 1.0, "right": 1.0}
+BARS = {"SI": {"steel": "12", "spacing": 100.0}, "US": {"steel": "#4", "spacing": 8 * INCH}}
+LIGHT = {"SI": {"steel": "10", "spacing": 200.0}, "US": {"steel": "#3", "spacing": 12 * INCH}}
+EARLY, LATE = 1.0, 14.0  # days after which joints are cut
+SHORT_CURE, LONG_CURE = 1.0, 28.0  # days
+
+
+def slab(system: str = "SI") -> GroundSlab:
+    """Give the floor of a boat store, in round numbers: no joints, no bars, free ends."""
+    return GroundSlab(**(_IN_FEET if system == "US" else _IN_METRES), **_COMMON)
+
+
+def young_slab(system: str = "SI") -> GroundSlab:
+    """Give the same floor on the day after it was cast."""
+    return replace(slab(system), age=1.0)
+
+
+def walled_slab(system: str = "SI") -> GroundSlab:
+    """Give the same floor, held by walls at both ends."""
+    return replace(slab(system), **HELD)
+
+
+def barred_slab(system: str = "SI") -> GroundSlab:
+    """Give the floor between its walls with bars that keep its cracks fine."""
+    return replace(walled_slab(system), **BARS[system])
+
+
+def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+    """Give the guided walk through the panel."""
+    start = _start(system)
+    held = start | HELD
+    return (
+        _free_step(start),
+        _walls_step(system, held),
+        _sheets_step(held),
+        *_joint_steps(system, held),
+        *_bar_steps(system, held),
+        _curing_step(system, held),
+    )
+
+
+def _start(system: str) -> dict:
+    """What brings the panel back to the floor as it is at first."""
+    floor = slab(system)
+    return {
+        "age": floor.age,
+        "left": 0.0,
+        "right": 0.0,
+        "base": floor.base,
+        "jointed": False,
+        "cut_age": EARLY,
+        "steel": "none",
+        "place": "top",
+        "curing": floor.curing,
+    }
+
+
+def _free_step(start: dict) -> WalkStep:
+    return WalkStep(
+        _(
+            "The floor lies on gravel, nothing touches its ends. Move the age from 1 day to ten "
+            "years, or let it play. Does it crack? The button brings back one year."
+        ),
+        start,
+        _(
+            "It gets shorter, and its ends creep inwards, but it does not crack. The gravel holds "
+            "it back only a little: look how low the pull stays under the strength. Shrinking "
+            "alone never cracks a slab. Being held does."
+        ),
+    )
+
+
+def _walls_step(system: str, held: dict) -> WalkStep:
+    past = walled_slab(system).ground
+    return WalkStep(
+        _(
+            "Now walls hold both ends: under Held by set left and right to 1. Then go back to one "
+            "day and press To the next crack."
+        ),
+        held,
+        _(
+            "After {days} it cracks through, from top to bottom. There is no second crack: the "
+            "first one sets both halves free, so all that the floor wants to shrink gathers in "
+            "this one, {width} after a year."
+        ).format(
+            days=shown(past.first, "time", system), width=shown(past.wild[0].width, "width", system)
+        ),
+        from_start=True,
+    )
+
+
+def _sheets_step(held: dict) -> WalkStep:
+    return WalkStep(
+        _("Somebody says: it slides better on plastic. Under Held by put two sheets below it."),
+        held | {"base": "two_sheets"},
+        _(
+            "The crack comes on the same day, and it is no finer. The walls hold the floor, not "
+            "the gravel. Sheets help where nothing but the ground holds: there they are worth it."
+        ),
+    )
+
+
+def _joint_steps(system: str, held: dict) -> tuple[WalkStep, ...]:
+    every = shown(slab(system).joint_every, "length", system)
+    jointed = held | {"jointed": True, "cut_age": EARLY}
+    return (
+        WalkStep(
+            _(
+                "Back on gravel. Cut joints at most {every} apart, a quarter deep, after a day."
+            ).format(every=every),
+            jointed,
+            _(
+                "The floor still cracks, but where you told it to: straight, at a joint, where it "
+                "can be filled. But only one joint opens, and wide. A joint leads a crack, it "
+                "does not take the walls away."
+            ),
+        ),
+        WalkStep(
+            _("The saw was on another site: cut the same joints after two weeks."),
+            jointed | {"cut_age": LATE},
+            _(
+                "Too late. The floor has cracked already, where it liked, and the joints stay "
+                "shut beside it. The saw must be there before the pull is."
+            ),
+        ),
+    )
+
+
+def _bar_steps(system: str, held: dict) -> tuple[WalkStep, ...]:
+    barred = held | BARS[system]
+    return (
+        WalkStep(
+            _(
+                "No joints, but bars from end to end, near the top: under Bars choose size {size}, "
+                "one every {spacing}."
+            ).format(**_bars_told(system)),
+            barred,
+            _(
+                "Many cracks, and all of them fine: each crack that opens is held by its bars, the "
+                "pull comes back, and the next one opens. Bars do not keep a floor from cracking; "
+                "they share its movement out."
+            ),
+            from_start=True,
+        ),
+        WalkStep(
+            _("The same bars, but they lie on the ground: nobody pulled them up."),
+            barred | {"place": "ground"},
+            _(
+                "As if there were none. They lie below the concrete and not in it, and hold "
+                "nothing. All that steel was paid for one wide crack."
+            ),
+        ),
+    )
+
+
+def _bars_told(system: str) -> dict:
+    size = BARS[system]["steel"]
+    name = size if size.startswith("#") else _("{n} mm").format(n=size)
+    return {"size": name, "spacing": shown(BARS[system]["spacing"], "size", system)}
+
+
+def _curing_step(system: str, held: dict) -> WalkStep:
+    short, long = (_first(system, days) for days in (SHORT_CURE, LONG_CURE))
+    return WalkStep(
+        _(
+            "No bars, no joints, only water: under Concrete keep it moist for one day, then for "
+            "28. When does it crack?"
+        ),
+        held | {"curing": LONG_CURE},
+        _(
+            "Kept moist for one day it cracks after {short}, for 28 days after {long}, and the "
+            "crack is narrower. Water buys time, in which concrete gets stronger, and in the end "
+            "it shrinks less. It does not take the walls away."
+        ).format(short=shown(short, "time", system), long=shown(long, "time", system)),
+        from_start=True,
+    )
+
+
+def _first(system: str, curing: float) -> float:
+    return replace(walled_slab(system), curing=curing).ground.first
+
+
+def widest(outcome) -> float:
+    """Width of the widest crack that is at no joint [mm]; 0 without one."""
+    return max((crack.width for crack in outcome.ground.wild), default=0.0)
+
+
+def widest_joint(outcome) -> float:
+    """How far the widest joint is open [mm]; 0 without one."""
+    return max((joint.opening for joint in outcome.ground.joints), default=0.0)
+
+
+def promises() -> dict[str, bool]:
+    """Check what the lesson tells its readers against the mechanics, in both unit systems."""
+    found = {}
+    for system in ("SI", "US"):
+        told = _walk_promises(system) | _other_promises(system)
+        found |= {f"{system}: {text}": kept for text, kept in told.items()}
+    return found | _weather_promises()
+
+
+def _after(system: str, changes: dict):
+    return fitted(slab(system), changes)[0].solve()
+
+
+def _walk_promises(system: str) -> dict[str, bool]:
+    free, walls, sheets, early, late, bars, lost, cured = (
+        _after(system, step.changes) for step in walk(system)
+    )
+    once = walls.ground.wild[0]
+    return {
+        "a free floor gets shorter": free.movement.largest < -5.0,
+        "and does not crack": free.verdict.key == UNCRACKED and free.ground.first is None,
+        "its pull stays low": (free.ground.stress / free.ground.strength).max() < 0.4,
+        "between walls it cracks": walls.verdict.key == TOO_WIDE and len(walls.ground.wild) == 1,
+        "all movement gathers in the crack": abs(once.width + free.movement.largest) < 0.05,
+        "sheets change no day": abs(sheets.ground.first / walls.ground.first - 1) < 0.02,
+        "and make nothing finer": widest(walls) <= widest(sheets) < 1.1 * widest(walls),
+        "cut early it cracks at a joint": not early.ground.wild and early.ground.first is None,
+        "only one joint opens": [j.opening > 0.1 for j in early.ground.joints].count(True) == 1,
+        "and wide": widest_joint(early) > 0.95 * widest(walls),
+        "cut late it has cracked already": EARLY < late.ground.first < LATE,
+        "and the joints stay shut": widest_joint(late) == 0.0 and len(late.ground.wild) == 1,
+        "many cracks": len(bars.ground.wild) >= 15 and bars.ground.complete,
+        "all fine": bars.verdict.key == TIGHT and widest(bars) < 0.05 * widest(walls),
+        "bars do not delay the first crack": abs(bars.ground.first - walls.ground.first) < 0.5,
+        "bars on the ground hold nothing": abs(widest(lost) / widest(walls) - 1) < 1e-9,
+        "though they were paid for": lost.steel_mass == bars.steel_mass > 0.0,
+        "cured longer it cracks weeks later": cured.ground.first > 3 * _first(system, SHORT_CURE),
+        "and the crack is narrower": widest(cured) < 0.85 * widest(walls),
+    }
+
+
+def _other_promises(system: str) -> dict[str, bool]:
+    walled, free = walled_slab(system), slab(system)
+    light = replace(walled, **LIGHT[system]).solve()
+    other = replace(walled, model="EN").solve()
+    middle = replace(barred_slab(system), place="middle").solve()
+    alone = float(drag_joint_spacing(1.3, 1.5, 2400 * 9.80665e-9))
+    days = [replace(walled, seed=k).ground.first for k in range(1, 9)]
+    jointed = replace(free, jointed=True).solve()
+    return {
+        "with free ends and joints nothing cracks at all": not jointed.cracks,
+        "a light mat leaves one wide crack": len(light.ground.wild) == 1 and widest(light) > 5.0,
+        "by EN 1992 it cracks more than two weeks later": other.ground.first
+        > walled.ground.first + 14,
+        "and opens a third less": 0.6 < widest(other) / widest(walled.solve()) < 0.78,
+        "other concrete cracks on other days": max(days) - min(days) > 0.5,
+        "in the middle bars hold as well": abs(
+            widest(middle) / widest(barred_slab(system).solve()) - 1
+        )
+        < 1e-9,
+        "gravel alone needs 70 m and more": alone > 70_000.0,
+        "joints follow the rule of thumb": free.length / replace(free, jointed=True).panels
+        < 1.35 * joint_spacing_by_thickness(free.thickness),
+    }
+
+
+def _weather_promises() -> dict[str, bool]:
+    """What the lesson says of the hour in which the floor is cast."""
+    hot = float(evaporation_rate(30.0, 30.0, 0.4, 20.0))
+    mild = float(evaporation_rate(20.0, 20.0, 0.6, 5.0))
+    return {
+        "a hot, dry, windy day is past the threshold": bool(plastic_cracks_threaten(hot)),
+        "it loses about 1.1 kg an hour": 1.05 < hot < 1.25,
+        "a mild, calm day is far below": mild < 0.25,
+    }
