@@ -76,7 +76,7 @@ def _base_words(outcome, view: View) -> tuple[str, ...]:
     return (
         _(
             "curve: how far it has slipped to the right; from {slip} it slides, held back by "
-            "{share} times its weight"
+            "{share} × its weight"
         ).format(slip=slip, share=share),
         _("curve: slip to the right; from {slip} it slides against {share} × weight").format(
             slip=slip, share=share

@@ -2,12 +2,12 @@
 
 import numpy as np
 
-from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.frames import Along, Frame, View
 from crackkit.drawing.ground_base import base_name
 from crackkit.drawing.ground_body import GroundBody, drawn_depth
 from crackkit.drawing.ground_frames import along_ground
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.movement_band import exaggeration, factor_notes
+from crackkit.drawing.movement_band import ROOM, exaggeration, factor_notes
 from crackkit.drawing.shapes import Arrow, Polygons, Polyline, Text
 from crackkit.drawing.words_on import Label, heading, label_row
 from crackkit.mechanics.base_friction import base
@@ -18,6 +18,7 @@ from crackkit.words import _
 STILL = 1e-3  # mm that nobody would call a movement
 SEEN = 0.05  # mm, from which the way of an end is told
 TOP = 66.0  # of the slab below the top of the band
+WIDEST_GAP = 0.35  # of the length of a piece
 ARROWS = 18  # places where friction is drawn
 LONGEST = 15.0  # of these arrows
 LEAST = 0.04  # share of the friction that is worth an arrow
@@ -27,7 +28,7 @@ def ground_movement(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
     along = along_ground(frame, outcome.structure.length)
     body = GroundBody(outcome.structure, along, frame.top + TOP, drawn_depth(outcome.structure))
-    factor = exaggeration(Lengthening(_largest(outcome.ground)), along)
+    factor = drawn_larger(outcome, along)
     outlines = moved(outcome, body, factor)
     return [
         *_heading(outcome, frame, factor),
@@ -47,6 +48,15 @@ def _largest(state) -> float:
     """Greatest way anything goes [mm]."""
     gaps = [one.width for one in state.cracks] + [joint.opening for joint in state.joints]
     return max([float(np.abs(state.slip).max()), *gaps])
+
+
+def drawn_larger(outcome, along: Along) -> float:
+    """How many times larger the movement is drawn: gaps must not eat up the pieces."""
+    ends = pieces(outcome)
+    gaps = (ends[1:, 0] + ends[1:, 1]) - (ends[:-1, 2] + ends[:-1, 3])
+    piece = float(np.median(ends[:, 2] - ends[:, 0])) * along.scale
+    crowd = float(gaps.max(initial=0.0)) * ROOM / (WIDEST_GAP * piece)
+    return exaggeration(Lengthening(max(_largest(outcome.ground), crowd)), along)
 
 
 def _heading(outcome, frame: Frame, factor: float) -> list:

@@ -23,7 +23,14 @@ def ground_widths(outcome, frame: Frame, view: View) -> list:
     high = min(max([*cracks, *joints, 0.0]), FAR * limit.width)
     upper = replace(frame, height=frame.height - 15.0)  # a second line of words below
     scale = Scale(limit.width, high, upper)
-    told = paragraph(scale.left, frame.bottom - 16, _told(outcome), "note", frame.width - 16, 2)
+    told = paragraph(
+        scale.left,
+        frame.bottom - 16,
+        _told(outcome, max([*cracks, *joints, 0.0]) > scale.top_value),
+        "note",
+        frame.width - 16,
+        2,
+    )
     return [
         *heading(frame, 4, _("Is it tight enough?")),
         *source_words(limit, frame),
@@ -71,10 +78,13 @@ def _names(scale: Scale, cracks, joints, view: View) -> list:
     return shapes
 
 
-def _told(outcome) -> str:
+def _told(outcome, beyond: bool) -> str:
     state = outcome.ground
     if not state.wild and not state.joints:
         return _("Nothing has cracked.")
     if not state.joints:
-        return _("Ticks: the cracks here.")
+        told = _("Ticks: the cracks here.")
+        return told + " " + _("The widest is beyond the scale.") if beyond else told
+    if beyond:
+        return _("Ticks: cracks below, joints above. The widest is beyond the scale.")
     return _("Ticks: cracks below, joints above. Joints may open: they are filled.")
