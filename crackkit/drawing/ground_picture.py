@@ -3,12 +3,13 @@
 from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.ground_ages import age_words, day_words
 from crackkit.drawing.ground_blank import before, sheet
-from crackkit.drawing.ground_frames import ground_layout
+from crackkit.drawing.ground_frames import GroundLayout, ground_layout
 from crackkit.drawing.ground_held import ground_held
 from crackkit.drawing.ground_movement import ground_movement
 from crackkit.drawing.ground_stretch import ground_stretch
 from crackkit.drawing.ground_timeline import ground_timeline
 from crackkit.drawing.ground_widths import ground_widths
+from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.told_numbers import told_text
 from crackkit.drawing.verdict_card import tile_cards, verdict_card, verdict_word
@@ -40,7 +41,7 @@ def picture(outcome, view: View = PLAIN) -> Picture:
         *ground_held(outcome, layout.held, view),
         *ground_widths(outcome, layout.scale, view),
         *ground_timeline(outcome, layout.timeline, view),
-        *tile_cards(_tiles(outcome, view), layout.tiles),
+        *tile_cards(_tiles(outcome, layout, view), layout.tiles),
     )
     title = _("{structure}: {verdict}").format(
         structure=outcome.structure.title, verdict=verdict_word(outcome)
@@ -48,14 +49,18 @@ def picture(outcome, view: View = PLAIN) -> Picture:
     return Picture(layout.width, layout.height, shapes, title, description(outcome, view))
 
 
-def _tiles(outcome, view: View) -> list[tuple[str, str]]:
+def _tiles(outcome, layout: GroundLayout, view: View) -> list[tuple[str, str]]:
     """Words and number of each tile; ages in the words that people use."""
-    return [_tile(told, view) for told in outcome.numbers]
+    room = layout.tiles[0].width - 14.0
+    return [_tile(told, room, view) for told in outcome.numbers]
 
 
-def _tile(told, view: View) -> tuple[str, str]:
+def _tile(told, room: float, view: View) -> tuple[str, str]:
+    text = told_text(told, view.system)
+    if told.quantity == "strain" and width_of(text, "tile_number_small") > room:
+        return told.label, f"{100.0 * told.value:.3f}\u202f%"
     if told.quantity != "time":
-        return told.label, told_text(told, view.system)
+        return told.label, text
     if isinstance(told.value, str):
         return _("{what} in 10 y").format(what=told.label), _("none")
     return told.label, age_words(told.value)

@@ -36,6 +36,9 @@ KNOWN = {
     "panels": replace(HELD, jointed=True, steel="10", base="two_sheets", middle=0.5),
     "long": replace(HELD, length=60000.0, middle=1.0, steel="16", spacing=75.0, age=3650.0),
     "bars on the ground": replace(HELD, steel="#4", place="ground", base="stabilised"),
+    "dries and cools most": replace(
+        HELD, strength=15.0, humidity=0.3, both_sides=True, cooling=30.0, model="ACI", age=2000.0
+    ),
     "many joints": replace(HELD, length=60000.0, jointed=True, joint_every=2000.0, steel="8"),
 }
 OUTCOMES = {name: slab.solve() for name, slab in KNOWN.items()}
