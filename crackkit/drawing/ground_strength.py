@@ -18,7 +18,7 @@ def strength_strip(outcome, frame: Frame, view: View) -> list:
     """Draw the strip."""
     state = outcome.ground
     chart = _chart(state, frame, outcome.structure.length)
-    felt, borne = chart.lines(state.x, [felt_stress(state), state.strength])
+    felt, borne = chart.lines(state.x, [state.felt, state.strength])
     pulled = felt.copy()
     pulled[:, 1] = np.minimum(felt[:, 1], chart.zero)
     return [
@@ -28,19 +28,6 @@ def strength_strip(outcome, frame: Frame, view: View) -> list:
         Polyline(borne, "now_line", 1.4),
         *_key(outcome, chart, frame),
     ]
-
-
-def felt_stress(state) -> np.ndarray:
-    """Mean stress of the concrete at the stations [MPa].
-
-    In a crack the bars bear the pull; beside it they hand it back to the concrete, over the
-    length that their bond needs.
-    """
-    if not state.cracks:
-        return state.stress
-    away = np.abs(state.x[:, None] - np.array([crack.at for crack in state.cracks])).min(axis=1)
-    reach = max(state.pieces[0][1].cracks.crossing.reach, 1e-9)
-    return state.stress * np.minimum(away / reach, 1.0)
 
 
 def _chart(state, frame: Frame, length: float) -> AlongChart:

@@ -6,7 +6,7 @@ from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.ground_ages import day_words
 from crackkit.drawing.ground_body import GroundBody, drawn_depth, height_notes
 from crackkit.drawing.ground_frames import along_ground
-from crackkit.drawing.ground_strength import felt_stress, strength_strip
+from crackkit.drawing.ground_strength import strength_strip
 from crackkit.drawing.labels import GAP, width_of
 from crackkit.drawing.pulled_cracks import through_cracks
 from crackkit.drawing.shapes import Lines, Raster
@@ -50,7 +50,7 @@ def ground_stretch(outcome, frame: Frame, view: View) -> list:
 def _share(outcome, x: np.ndarray) -> np.ndarray:
     """Stress over strength at places [mm]."""
     state = outcome.ground
-    return np.interp(x, state.x, felt_stress(state)) / np.interp(x, state.x, state.strength)
+    return np.interp(x, state.x, state.felt) / np.interp(x, state.x, state.strength)
 
 
 def _map(outcome, body: GroundBody) -> list:
@@ -119,7 +119,7 @@ def _days(outcome, body: GroundBody) -> list:
 def _words(outcome, body: GroundBody, view: View) -> list:
     """What the concrete feels, and the widest crack and joint, in a row under the base."""
     state, labels = outcome.ground, []
-    share = felt_stress(state) / state.strength
+    share = state.felt / state.strength
     most = int(np.argmax(share))
     if share[most] > NOTHING:
         x = float(body.along(state.x[most]))

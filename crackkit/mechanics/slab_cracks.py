@@ -161,6 +161,47 @@ class SlabCracks:
         born = self.age < age if before else self.age <= age
         return _state(self.strip, self.crossing, self.position[born], *self._load(age), None)
 
+    @property
+    def tension(self):
+        """Greatest stress over strength at the ages of the life, cracks counted [-].
+
+        At most 1, where the search is complete: what would pass it tears.
+        """
+        ages, found, since = self.life.ages, np.zeros(len(self.life.ages)), -np.inf
+        x = np.linspace(0.0, self.strip.length, self.life.strengths.shape[1])
+        for k, birth in enumerate(np.r_[self.age, np.inf]):
+            rows = np.flatnonzero((ages >= since) & (ages < birth))
+            since = birth
+            if len(rows):
+                found[rows] = self._felt(rows, self.position[:k], x).max(axis=1)
+        return found
+
+    def _felt(self, rows, positions, x):
+        """Stress over strength at some ages (rows) and the stations, with some cracks [-]."""
+        load = self.life.shortening[rows], self.life.modulus[rows]
+        state = _state(self.strip, self.crossing, positions, *load, None)
+        stress = state.along(x)[1] / self.strip.thickness
+        share = _felt(self.strip, self.crossing, x, positions)
+        return share * stress / self.life.strengths[rows]
+
+    def felt_stress(self, age):
+        """Mean stress of the concrete over its thickness at an age.
+
+        Parameters
+        ----------
+        age : float
+            Age [days].
+
+        Returns
+        -------
+        numpy.ndarray
+            Stress at the stations [MPa]; 0 in cracks, at the ends and at grips.
+        """
+        x = np.linspace(0.0, self.strip.length, self.life.strengths.shape[1])
+        born = self.position[self.age <= age]
+        stress = self.state(age).along(x)[1][0] / self.strip.thickness
+        return _felt(self.strip, self.crossing, x, born) * stress
+
     def _load(self, age):
         shortening, modulus, _strengths = self.life.at(age)
         return np.array([shortening]), np.array([modulus])
@@ -280,13 +321,7 @@ class _Search:
     def _margin(self, state, positions, strength):
         """Stress over strength at the stations, less 1; those that cannot tear far below 0."""
         stress = state.along(self.stations)[1] / self.strip.thickness
-        x, share = self.stations, np.ones(len(self.stations))
-        if len(positions):
-            away = np.abs(x[:, None] - positions).min(axis=1)
-            share = np.minimum(away / max(self.crossing.reach, 1e-9), 1.0)
-        share[[0, -1]] = 0.0
-        for place, _stiffness in self.strip.inner:
-            share[np.isclose(x, place)] = 0.0
+        share = _felt(self.strip, self.crossing, self.stations, positions)
         return share * stress / strength - 1.0
 
     def _note(self, widths, positions, state, ages, until):
@@ -294,6 +329,18 @@ class _Search:
         here = np.searchsorted(self.life.ages, ages)
         known = (self.life.ages[here] == ages) & (ages < until)
         widths[np.ix_(here[known], np.argsort(positions))] = state.opening[known]
+
+
+def _felt(strip, crossing, stations, positions):
+    """Share of the pull that the concrete feels at the stations: none in cracks and at grips."""
+    x, share = stations, np.ones(len(stations))
+    if len(positions):
+        away = np.abs(x[:, None] - positions).min(axis=1)
+        share = np.minimum(away / max(crossing.reach, 1e-9), 1.0)
+    share[[0, -1]] = 0.0
+    for place, _stiffness in strip.inner:
+        share[np.isclose(x, place)] = 0.0
+    return share
 
 
 def _state(strip, crossing, positions, shortening, modulus, guess):

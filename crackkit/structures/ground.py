@@ -53,9 +53,10 @@ class Ground:
         Cracks there are, from the left; those at joints too.
     joints : tuple of Joint
         Joints, from the left.
-    x, stress, strength, slip : ndarray
-        Stations [mm], mean stress and strength there now [MPa], and how far the slab has slipped
-        to the right [mm].
+    x, stress, felt, strength, slip : ndarray
+        Stations [mm], mean pull over the thickness there now, what of it the concrete feels (bars
+        bear it in a crack), and the strength [MPa]; how far the slab has slipped to the right
+        [mm].
     free : float
         What it would have shortened by now if nothing held it [-].
     complete : bool
@@ -68,6 +69,7 @@ class Ground:
     joints: tuple[Joint, ...]
     x: np.ndarray
     stress: np.ndarray
+    felt: np.ndarray
     strength: np.ndarray
     slip: np.ndarray
     free: float
@@ -129,6 +131,7 @@ def ground(pieces, age: float, between: tuple[float, ...]) -> Ground:
                 for each, (_s, past) in zip(along, pieces, strict=True)
             ]
         ),
+        felt=np.concatenate([past.cracks.felt_stress(age) for _start, past in pieces]),
         strength=np.concatenate([past.life.at(age)[2] for _start, past in pieces]),
         slip=np.concatenate(slip),
         free=float(first.life.at(age)[0]),

@@ -30,6 +30,9 @@ def verdict(it, state: Ground) -> Verdict:
         text = _("It has not cracked anywhere but at its joints.")
         return Verdict(UNCRACKED, None, bound, text if state.cracks else _("It has not cracked."))
     widest = max(crack.width for crack in state.wild)
+    if not state.complete and widest <= bound.width:
+        text = _("More cracks come than can be counted here: do not rely on their widths.")
+        return Verdict(TOO_WIDE, widest, bound, text)
     if widest > bound.width:
         text = _("No bars: all the movement gathers in a few wide cracks.")
         return Verdict(TOO_WIDE, widest, bound, text if not it.area else _few_bars())

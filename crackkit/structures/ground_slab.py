@@ -218,11 +218,12 @@ class GroundSlab:
         pieces = []
         for k in range(self.panels):
             ends = self.left if k == 0 else 0.0, self.right if k == last else 0.0
-            pieces.append((step * k, piece_history(self._piece(step, ends, (), step * k))))
+            pieces.append((step * k, piece_history(self._piece(step, ends, (), k))))
         return ground(pieces, self.age, self.joint_places)
 
-    def _piece(self, length, ends, joints, start: float = 0.0) -> Piece:
-        middle = self.length / 2 - start
+    def _piece(self, length, ends, joints, k: int = 0) -> Piece:
+        """The k-th panel, or the whole slab; each has concrete of its own."""
+        middle = self.length / 2 - k * length
         inside = self.middle > 0 and BESIDE < middle < length - BESIDE
         return Piece(
             length=length,
@@ -240,7 +241,7 @@ class GroundSlab:
             cooling=self.cooling,
             spent=self.spent,
             scatter=self.scatter,
-            seed=int(self.seed),
+            seed=int(self.seed) + k,
             yield_strength=self.yield_strength,
         )
 
@@ -283,7 +284,7 @@ class GroundSlab:
 
 
 def _stretched(it: GroundSlab, state: Ground) -> tuple[TensionZone, ...]:
-    share = state.stress / state.strength
+    share = state.felt / state.strength
     most = int(np.argmax(share))
     if share[most] <= 0:
         return ()

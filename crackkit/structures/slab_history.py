@@ -35,7 +35,7 @@ AGES = np.geomspace(0.5, 3650.0, 72)
 EXPANSION = 1e-5  # 1/K, concrete; EN 1992-1-1 3.1.3(5)
 COOLED = 7.0  # days over which a drop of temperature comes
 RIB_SHARE, LEAST_RIBS = 0.5, 2.0  # clear distance of the ribs over the diameter; s2 of the law [mm]
-MOST = 24  # cracks at which the search stops
+MOST = 40  # cracks at which the search stops
 
 
 @dataclass(frozen=True)
@@ -121,16 +121,7 @@ class PieceHistory:
     @cached_property
     def tension(self) -> np.ndarray:
         """Greatest stress over strength at each age, cracks counted [-]."""
-        return np.array([self._tension(age) for age in self.life.ages])
-
-    def _tension(self, age: float) -> float:
-        stress = self.stress(age)
-        return float(np.max(stress / self.life.at(age)[2]))
-
-    def stress(self, age: float) -> np.ndarray:
-        """Mean stress over the thickness at the stations [MPa]."""
-        state = self.cracks.state(age)
-        return state.along(self.stations)[1][0] / self.piece.thickness
+        return self.cracks.tension
 
     @property
     def stations(self) -> np.ndarray:

@@ -14,7 +14,6 @@ from crackkit.drawing.ground_base import base_name
 from crackkit.drawing.ground_frames import along_ground, ground_layout
 from crackkit.drawing.ground_movement import drawn_larger, pieces
 from crackkit.drawing.ground_picture import before, description, picture, sheet
-from crackkit.drawing.ground_strength import felt_stress
 from crackkit.drawing.ground_timeline import tension_in_time
 from crackkit.drawing.labels import covered_grips, faults, text_boxes
 from crackkit.drawing.shapes import Polygons, Raster, every_shape, handles
@@ -130,7 +129,7 @@ def test_what_is_said_for_those_who_cannot_see_stands_in_the_picture_too(name):
 @pytest.mark.parametrize("name", [name for name in KNOWN if OUTCOMES[name].ground.complete])
 def test_concrete_bears_no_more_than_its_strength_and_nothing_in_a_crack(name):
     state = OUTCOMES[name].ground
-    felt = felt_stress(state)
+    felt = state.felt
     assert (felt <= 1.001 * state.strength).all()
     for crack in state.cracks:
         assert np.interp(crack.at, state.x, felt) == pytest.approx(0.0, abs=1e-6)

@@ -118,6 +118,16 @@ def test_panels_with_their_own_bars_open_at_the_joints():
     assert not through.parted
 
 
+def test_what_is_felt_never_passes_the_strength_once_all_cracks_are_known():
+    for spacing in (100.0, 200.0):
+        slab = replace(HELD, steel="12", spacing=spacing)
+        found = slab.ground.pieces[0][1].cracks
+        assert found.complete and len(found.age) > 1
+        assert found.tension.max() <= 1.0 + 1e-6
+        felt = found.felt_stress(365.0) / found.life.at(365.0)[2]
+        assert felt.max() <= 1.0 + 1e-6
+
+
 def test_an_age_out_of_range_names_it():
     with pytest.raises(InputError, match="Age"):
         GroundSlab(age=0.0)
