@@ -15,6 +15,7 @@ from crackkit.launch.places import PROJECT
 from crackkit.learning.bar_choice import fine_slab
 from crackkit.learning.cantilever import balcony
 from crackkit.learning.floor import middle_span_empty
+from crackkit.learning.ground import barred_slab
 from crackkit.learning.pulled import thin_hanger
 from crackkit.learning.simple_beam import canteen_beam
 from crackkit.sandbox.promises import gate_beam
@@ -35,6 +36,8 @@ def pictures() -> dict[str, Picture]:
         "cantilever_us": _drawn(balcony("US"), "US"),
         "continuous_spans": _drawn(middle_span_empty("SI"), "SI"),
         "continuous_spans_us": _drawn(middle_span_empty("US"), "US"),
+        "ground_slab": _drawn(barred_slab("SI"), "SI"),
+        "ground_slab_us": _drawn(barred_slab("US"), "US"),
         "pulled": _drawn(thin_hanger("SI"), "SI"),
         "pulled_us": _drawn(thin_hanger("US"), "US"),
         "simple_beam": _drawn(canteen_beam("SI"), "SI"),

@@ -1,14 +1,10 @@
-"""The lesson on slabs on the ground: the floor of a boat store, its walk, what it promises."""
+"""The lesson on slabs on the ground: the floor of a boat store, and its walk."""
 
 from dataclasses import replace
 
 from crackkit.learning.finish import Needs
 from crackkit.learning.walk import WalkStep
-from crackkit.mechanics.drag import drag_joint_spacing, joint_spacing_by_thickness
-from crackkit.mechanics.evaporation import evaporation_rate, plastic_cracks_threaten
-from crackkit.structures.fields import fitted
 from crackkit.structures.ground_slab import GroundSlab
-from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED
 from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _
@@ -216,7 +212,7 @@ def _bars_told(system: str) -> dict:
 
 
 def _curing_step(system: str, held: dict) -> WalkStep:
-    short, long = (_first(system, days) for days in (SHORT_CURE, LONG_CURE))
+    short, long = (first_day(system, days) for days in (SHORT_CURE, LONG_CURE))
     return WalkStep(
         _(
             "No bars, no joints, only water: under Concrete keep it moist for one day, then for "
@@ -232,7 +228,8 @@ def _curing_step(system: str, held: dict) -> WalkStep:
     )
 
 
-def _first(system: str, curing: float) -> float:
+def first_day(system: str, curing: float) -> float:
+    """Age at which the floor between its walls cracks after so many days of curing [days]."""
     return replace(walled_slab(system), curing=curing).ground.first
 
 
@@ -244,80 +241,3 @@ def widest(outcome) -> float:
 def widest_joint(outcome) -> float:
     """How far the widest joint is open [mm]; 0 without one."""
     return max((joint.opening for joint in outcome.ground.joints), default=0.0)
-
-
-def promises() -> dict[str, bool]:
-    """Check what the lesson tells its readers against the mechanics, in both unit systems."""
-    found = {}
-    for system in ("SI", "US"):
-        told = _walk_promises(system) | _other_promises(system)
-        found |= {f"{system}: {text}": kept for text, kept in told.items()}
-    return found | _weather_promises()
-
-
-def _after(system: str, changes: dict):
-    return fitted(slab(system), changes)[0].solve()
-
-
-def _walk_promises(system: str) -> dict[str, bool]:
-    free, walls, sheets, early, late, bars, lost, cured = (
-        _after(system, step.changes) for step in walk(system)
-    )
-    once = walls.ground.wild[0]
-    return {
-        "a free floor gets shorter": free.movement.largest < -5.0,
-        "and does not crack": free.verdict.key == UNCRACKED and free.ground.first is None,
-        "its pull stays low": (free.ground.stress / free.ground.strength).max() < 0.4,
-        "between walls it cracks": walls.verdict.key == TOO_WIDE and len(walls.ground.wild) == 1,
-        "all movement gathers in the crack": abs(once.width + free.movement.largest) < 0.05,
-        "sheets change no day": abs(sheets.ground.first / walls.ground.first - 1) < 0.02,
-        "and make nothing finer": widest(walls) <= widest(sheets) < 1.1 * widest(walls),
-        "cut early it cracks at a joint": not early.ground.wild and early.ground.first is None,
-        "only one joint opens": [j.opening > 0.1 for j in early.ground.joints].count(True) == 1,
-        "and wide": widest_joint(early) > 0.95 * widest(walls),
-        "cut late it has cracked already": EARLY < late.ground.first < LATE,
-        "and the joints stay shut": widest_joint(late) == 0.0 and len(late.ground.wild) == 1,
-        "many cracks": len(bars.ground.wild) >= 15 and bars.ground.complete,
-        "all fine": bars.verdict.key == TIGHT and widest(bars) < 0.05 * widest(walls),
-        "bars do not delay the first crack": abs(bars.ground.first - walls.ground.first) < 0.5,
-        "bars on the ground hold nothing": abs(widest(lost) / widest(walls) - 1) < 1e-9,
-        "though they were paid for": lost.steel_mass == bars.steel_mass > 0.0,
-        "cured longer it cracks weeks later": cured.ground.first > 3 * _first(system, SHORT_CURE),
-        "and the crack is narrower": widest(cured) < 0.85 * widest(walls),
-    }
-
-
-def _other_promises(system: str) -> dict[str, bool]:
-    walled, free = walled_slab(system), slab(system)
-    light = replace(walled, **LIGHT[system]).solve()
-    other = replace(walled, model="EN").solve()
-    middle = replace(barred_slab(system), place="middle").solve()
-    alone = float(drag_joint_spacing(1.3, 1.5, 2400 * 9.80665e-9))
-    days = [replace(walled, seed=k).ground.first for k in range(1, 9)]
-    jointed = replace(free, jointed=True).solve()
-    return {
-        "with free ends and joints nothing cracks at all": not jointed.cracks,
-        "a light mat leaves one wide crack": len(light.ground.wild) == 1 and widest(light) > 5.0,
-        "by EN 1992 it cracks more than two weeks later": other.ground.first
-        > walled.ground.first + 14,
-        "and opens a third less": 0.6 < widest(other) / widest(walled.solve()) < 0.78,
-        "other concrete cracks on other days": max(days) - min(days) > 0.5,
-        "in the middle bars hold as well": abs(
-            widest(middle) / widest(barred_slab(system).solve()) - 1
-        )
-        < 1e-9,
-        "gravel alone needs 70 m and more": alone > 70_000.0,
-        "joints follow the rule of thumb": free.length / replace(free, jointed=True).panels
-        < 1.35 * joint_spacing_by_thickness(free.thickness),
-    }
-
-
-def _weather_promises() -> dict[str, bool]:
-    """What the lesson says of the hour in which the floor is cast."""
-    hot = float(evaporation_rate(30.0, 30.0, 0.4, 20.0))
-    mild = float(evaporation_rate(20.0, 20.0, 0.6, 5.0))
-    return {
-        "a hot, dry, windy day is past the threshold": bool(plastic_cracks_threaten(hot)),
-        "it loses about 1.1 kg an hour": 1.05 < hot < 1.25,
-        "a mild, calm day is far below": mild < 0.25,
-    }

@@ -6,7 +6,7 @@ from random import Random
 
 import pytest
 
-from crackkit.learning import ground, ground_calls
+from crackkit.learning import ground, ground_calls, ground_promises
 from crackkit.learning.questions import OF_LESSON, question
 from crackkit.learning.walk import change_told
 from crackkit.structures.fields import fitted
@@ -15,7 +15,7 @@ CALLS = (ground_calls.free, ground_calls.sheets, ground_calls.late, ground_calls
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
 
 
-@pytest.mark.parametrize(("text", "kept"), ground.promises().items())
+@pytest.mark.parametrize(("text", "kept"), ground_promises.promises().items())
 def test_the_lesson_keeps_what_it_tells(text, kept):
     assert kept, text
 
