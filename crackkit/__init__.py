@@ -20,6 +20,7 @@ _homes = {
     "Cantilever": "crackkit.sandbox",
     "ContinuousBeam": "crackkit.sandbox",
     "CrackControl": "crackkit.sandbox",
+    "GroundSlab": "crackkit.sandbox",
     "SimpleBeam": "crackkit.sandbox",
     "TensionMember": "crackkit.sandbox",
     "compare": "crackkit.sandbox",

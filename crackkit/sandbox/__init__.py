@@ -5,6 +5,7 @@
 >>> ContinuousBeam(spans="5 m, 6 m, 5 m", depth="200 mm", dead="1.5 kN/m2", live="5 kN/m2")
 >>> TensionMember(pull="110 kN", bars="4 x 12 mm", width="150 mm", depth="150 mm", cover="25 mm")
 >>> CrackControl(bars="12 @ 150", across="10 @ 200", cover="40 mm", moment="30 kNm")
+>>> GroundSlab(length="24 m", thickness="150 mm", left=0.9, right=0.9, bars="12 @ 150", age="90 d")
 """
 
 from crackkit.sandbox.cantilever import Cantilever
@@ -12,6 +13,7 @@ from crackkit.sandbox.code_line import code_line
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.crack_control import CrackControl
+from crackkit.sandbox.ground_slab import GroundSlab
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
@@ -22,6 +24,7 @@ __all__ = [
     "Cantilever",
     "ContinuousBeam",
     "CrackControl",
+    "GroundSlab",
     "SimpleBeam",
     "TensionMember",
     "WrongInput",

@@ -5,10 +5,18 @@ from crackkit.sandbox import (
     cantilever_inputs,
     control_inputs,
     floor_inputs,
+    ground_inputs,
     tie_inputs,
 )
 
-_INPUTS = (beam_inputs, cantilever_inputs, floor_inputs, tie_inputs, control_inputs)
+_INPUTS = (
+    beam_inputs,
+    cantilever_inputs,
+    floor_inputs,
+    tie_inputs,
+    control_inputs,
+    ground_inputs,
+)
 FORMS = {inputs.FORM.kind: inputs.FORM for inputs in _INPUTS}
 
 
@@ -17,7 +25,7 @@ def code_line(structure, system: str) -> str:
 
     Parameters
     ----------
-    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember or CrackControl
+    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl or GroundSlab
         The structure.
     system : str
         ``"SI"`` or ``"US"``.

@@ -132,7 +132,7 @@ def report(answered, title: str = "") -> Report:
 
     Parameters
     ----------
-    answered : SimpleBeam, Cantilever, ContinuousBeam, TensionMember or CrackControl
+    answered : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl or GroundSlab
         The structure.
     title : str
         Heading of the page.

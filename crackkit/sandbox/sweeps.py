@@ -62,7 +62,7 @@ def sweep(structure, argument: str, start, end, steps: int = 9) -> Sweep:
 
     Parameters
     ----------
-    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember or CrackControl
+    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl or GroundSlab
         All other inputs stay as they are in it.
     argument : str
         Name of the input: ``"cover"``, ``"bars"``, ``"point_load"``, ...

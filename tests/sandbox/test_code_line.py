@@ -13,6 +13,7 @@ from tests.structures.beams import simple_beams
 from tests.structures.cantilevers import cantilevers
 from tests.structures.controls import crack_controls
 from tests.structures.floors import floors
+from tests.structures.ground_slabs import ground_slabs
 from tests.structures.tension_members import KNOWN, tension_members
 
 systems = st.sampled_from(["SI", "US"])
@@ -117,3 +118,17 @@ def test_the_line_makes_the_same_crack_of_a_choice_of_bars(control, system):
     assert again.worse.band.governing == pytest.approx(
         control.control.worse.band.governing, rel=1e-6, abs=1e-9
     )
+
+
+@settings(max_examples=150, deadline=None)
+@given(ground_slabs(), systems)
+def test_the_line_makes_any_slab_on_the_ground_again(slab, system):
+    check(slab, system)
+
+
+@settings(max_examples=8, deadline=None)
+@given(ground_slabs(), systems)
+def test_the_line_makes_the_same_pull_in_a_slab_on_the_ground(slab, system):
+    again = made_again(code_line(slab, system)).structure
+    assert again.panels == slab.panels
+    assert again.ground.free == pytest.approx(slab.ground.free, rel=1e-6, abs=1e-9)

@@ -33,6 +33,8 @@ from crackkit.sandbox.systems import system_of
         ("5 kN/m2", "SI"),
         ("12 @ 150", None),
         ("B 10 mm", "SI"),
+        ("20 °C", "SI"),
+        ("36 °F", "US"),
         ("fixed, pinned", None),
         ("1, 3", None),
         ("none", None),
