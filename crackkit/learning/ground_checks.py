@@ -22,12 +22,15 @@ def fine(_task, structure, outcome, system: str) -> Check:
         text = _("It has cracked nowhere but at its joints.")
         return Check("width", name, True, _("no crack"), wanted, text)
     width = max(crack.width for crack in wild)
+    if width <= limit and not outcome.ground.complete:
+        text = _("More cracks come than can be counted here. Try other bars.")
+        return Check("width", name, False, _("not known"), wanted, text)
     ok, off = width <= limit, shown(abs(width - limit), "width", system)
-    text = _("{off} to spare.") if ok else f"{_('{off} too wide.')} {_advice(structure, outcome)}"
+    text = _("{off} to spare.") if ok else f"{_('{off} too wide.')} {_advice(structure)}"
     return Check("width", name, ok, shown(width, "width", system), wanted, text.format(off=off))
 
 
-def _advice(structure, outcome) -> str:
+def _advice(structure) -> str:
     if not structure.area:
         return _("Nothing holds this crack: bars in the floor would share it out.")
     if structure.bar.area / structure.spacing < 0.004 * structure.thickness:

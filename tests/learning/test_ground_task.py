@@ -132,6 +132,12 @@ def test_the_goals_speak_of_limits_and_budget(system):
     assert all(text in goals for text in (*told[system], "7\u202fd"))
 
 
+def test_widths_that_cannot_be_counted_are_not_taken_for_fine():
+    checks, outcome = assessed("US", ("#4", 5 * INCH))
+    assert not outcome.ground.complete and outcome.verdict.key == "too_wide"
+    assert not checks["width"].ok and checks["width"].measured == "not known"
+
+
 def test_a_lighter_good_answer_scores_better():
     job = task()
     light, heavy = (assessed("SI", steel) for steel in (("8", 75.0), ("12", 125.0)))
