@@ -1,5 +1,6 @@
 """What the base alone can do to a slab on the ground, by the old rules, beside what it does."""
 
+from crackkit.mechanics.base_friction import base
 from crackkit.sandbox.told import Told
 from crackkit.structures.ground_working import DRAG_SHARE
 from crackkit.units import SI, number, shown, unit
@@ -27,14 +28,15 @@ def by_the_base_alone(outcome, system: str) -> Told:
         _length(steps["L_max"], outcome, system),
         _bars(steps["A_drag"], outcome, system),
     )
-    return Told(_("By the base alone"), _assumed(steps["mu"]), head, rows)
+    return Told(_("By the base alone"), _assumed(base(outcome.structure.base)), head, rows)
 
 
-def _assumed(mu) -> tuple[str, ...]:
-    text = _("On {base}: it holds back with up to {mu:g} times the weight ({where}).")
+def _assumed(under) -> tuple[str, ...]:
+    text = _("On {base}: it holds back with up to {mu:g} times the weight ({source}).")
+    source = f"{under.source}, {under.where}"
     free = _("Both ends free, no joints, sliding all along; for bars, {n:.0f} % of their strength.")
     return (
-        text.format(base=mu.formula, mu=mu.value, where=mu.clause),
+        text.format(base=under.label, mu=under.coefficient, source=source),
         free.format(n=100 * DRAG_SHARE),
     )
 

@@ -70,9 +70,11 @@ def _cracks(outcome, system: str) -> str:
     first = age_words(min(crack.birth for crack in wild))
     places = [crack.at for crack in wild]
     if len(wild) == 1:
-        text = _("One crack right through, {x} from the left end, since an age of {first}.")
+        text = _("One crack right through, {x} from the left end; it came at an age of {first}.")
         return text.format(x=shown(places[0], "length", system), first=first)
-    text = _("{n} cracks right through, {reach} from the left end, the first since {first}.")
+    text = _(
+        "{n} cracks right through, {reach} from the left end; the first came at an age of {first}."
+    )
     reach = from_to(min(places), max(places), "length", system)
     return text.format(n=len(wild), reach=reach, first=first)
 
@@ -90,10 +92,10 @@ def _next(outcome) -> str:
     births = [float(b) for _start, past in outcome.ground.pieces for b in past.cracks.age]
     later = [birth for birth in births if birth > outcome.structure.age]
     if later:
-        return _("The next one comes at an age of {age}.").format(age=age_words(min(later)))
+        return _("The next crack comes at an age of {age}.").format(age=age_words(min(later)))
     if not outcome.ground.complete:
         return _("More come than are counted here.")
-    return _("No other comes in ten years.") if births else _("None comes in ten years.")
+    return _("No other crack comes in ten years.") if births else _("None comes in ten years.")
 
 
 def held(outcome, system: str) -> str:
