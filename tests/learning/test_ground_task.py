@@ -16,6 +16,7 @@ SPACINGS = {
     "US": tuple(k * INCH for k in (4, 5, 6, 8, 9, 10, 12, 16)),
 }
 GOOD = {"SI": ("10", 100.0), "US": ("#4", 8 * INCH)}
+HEAVY = {"SI": ("16", 100.0), "US": ("#5", 6 * INCH)}
 EVERY = 5000.0
 
 
@@ -87,7 +88,7 @@ def test_each_single_failure_names_itself(system):
     assert failing(system, place="middle") == set()
     assert failing(system, place="ground") == {"width", "place"}
     assert failing(system, curing=14.0) == {"cure"}
-    assert failing(system, steel=(SIZES[system][-1], SPACINGS[system][0])) == {"steel"}
+    assert failing(system, steel=HEAVY[system]) == {"steel"}
     late = {"jointed": True, "joint_every": EVERY, "cut_age": 14.0}
     assert failing(system, **late) == {"saw"}
 
@@ -133,7 +134,7 @@ def test_the_goals_speak_of_limits_and_budget(system):
 
 
 def test_widths_that_cannot_be_counted_are_not_taken_for_fine():
-    checks, outcome = assessed("US", ("#4", 5 * INCH))
+    checks, outcome = assessed("US", ("#6", 4 * INCH))
     assert not outcome.ground.complete and outcome.verdict.key == "too_wide"
     assert not checks["width"].ok and checks["width"].measured == "not known"
 
