@@ -34,12 +34,15 @@ def verdict(it, state: Ground) -> Verdict:
         text = _("More cracks come than can be counted here: do not rely on their widths.")
         return Verdict(TOO_WIDE, widest, bound, text)
     if widest > bound.width:
-        text = _("No bars: all the movement gathers in a few wide cracks.")
-        return Verdict(TOO_WIDE, widest, bound, text if not it.area else _few_bars())
+        return Verdict(TOO_WIDE, widest, bound, _wide(it))
     return Verdict(TIGHT, widest, bound, _("Bars share the movement among many fine cracks."))
 
 
-def _few_bars() -> str:
+def _wide(it) -> str:
+    if it.bar is None:
+        return _("No bars: all the movement gathers in a few wide cracks.")
+    if not it.area:
+        return _("Bars on the ground cross no crack: all the movement gathers in a few.")
     return _("Bars cross the cracks, but too few to keep them small.")
 
 

@@ -72,6 +72,8 @@ _WORDS = {
     "days": "day",
     "week": "week",
     "weeks": "week",
+    "year": "common_year",  # of 365 days: ten years are 3650 days
+    "years": "common_year",
 }
 _POWERS = str.maketrans("²³⁴", "234")
 _TERM = re.compile(r"([^\W\d_]+|°[CFcf]?|‰|%|\"|'{1,2})([234]?)")

@@ -142,3 +142,8 @@ def test_feet_inches_and_sixteenths_add_up(feet, inches, under, data):
     over = data.draw(st.integers(0, under - 1))
     value = parse(f"{feet}'-{inches} {over}/{under}\"", "length")
     assert value == pytest.approx(feet * 304.8 + (inches + over / under) * 25.4, abs=1e-6)
+
+
+def test_years_are_counted_in_days_of_365():
+    assert parse("2 years", "age", "SI") == 730.0
+    assert parse("1 year", "age", "US") == 365.0

@@ -1,0 +1,67 @@
+"""The lesson on the slab on the ground, used as a learner uses it."""
+
+LESSON = "06_ground_slab"
+
+
+def test_a_call_is_made_and_the_picture_answers(lesson):
+    call = lesson.page.locator(".ck-exercise").first
+    call.scroll_into_view_if_needed()
+    before = call.locator(".ck-picture").inner_html()
+    call.locator("[role='radio']").first.click()
+    lesson.wait_until_idle()
+    assert call.locator(".ck-picture").inner_html() != before
+    assert call.locator(".ck-headline").inner_text()
+
+
+def test_the_years_run_by_themselves_and_stop(panel):
+    button = panel.row("age").locator(".ck-run")
+    panel.type("age", "2 d")
+    first = panel.text("age")
+    button.click()
+    panel.page.wait_for_timeout(1500)
+    button.click()
+    panel.lesson.wait_until_idle()
+    stopped = panel.text("age")
+    assert stopped != first and not panel.error()
+    panel.page.wait_for_timeout(500)
+    assert panel.text("age") == stopped
+
+
+def test_the_slider_of_ages_runs_from_days_to_years(panel):
+    slider = panel.row("age").locator("input[type='range']")
+    slider.focus()
+    slider.press("Home")
+    panel.lesson.wait_until_idle()
+    assert panel.text("age").startswith("1")
+    slider.press("End")
+    panel.lesson.wait_until_idle()
+    assert panel.text("age").startswith("3650")
+    assert not panel.error()
+
+
+def test_the_button_goes_to_the_day_of_the_next_crack(panel):
+    panel.type("age", "1 d")
+    panel.row("left").locator(".ck-entry").fill("0.9")
+    panel.row("left").locator(".ck-entry").press("Enter")
+    panel.row("right").locator(".ck-entry").fill("0.9")
+    panel.row("right").locator(".ck-entry").press("Enter")
+    panel.lesson.wait_until_idle()
+    panel.row("age")
+    panel.root.get_by_role("button", name="To the next crack").click()
+    panel.lesson.wait_until_idle()
+    assert panel.text("age") != "1\u202fd" and not panel.error()
+
+
+def test_the_walk_goes_through(panel):
+    steps = 0
+    while True:
+        panel.act("walk_set")
+        panel.act("walk_told")
+        panel.root.locator(".ck-walk-answer:not([hidden])").wait_for()
+        panel.lesson.screenshot(f"walk_{steps + 1}")
+        steps += 1
+        onward = panel.root.locator("button[data-act='walk_next']")
+        if onward.is_disabled() or not onward.is_visible() or steps > 9:
+            break
+        panel.act("walk_next")
+    assert steps >= 5 and not panel.error()
