@@ -10,14 +10,13 @@ from crackkit.drawing.labels import width_of
 from crackkit.drawing.live_blocks import live_blocks, live_label
 from crackkit.drawing.shapes import (
     Arrow,
-    Circle,
     Group,
     Picture,
-    Text,
     line,
     rectangle,
 )
 from crackkit.drawing.words_on import Label, label_row
+from crackkit.drawing.written_lines import written_lines
 from crackkit.units import shown
 from crackkit.units.places import place_told
 from crackkit.words import _
@@ -52,7 +51,7 @@ def blank_beam(structure, view: View) -> Picture:
         *footings.root_lines(structure, along, BEAM_TOP, BEAM_TOP + depth),
         *_supports(structure, along, BEAM_TOP + depth),
         *_sizes(structure, along, BEAM_TOP + depth, view),
-        *_questions(),
+        *written_lines(QUESTIONS, FIRST_TASK, TASK, 52.0),
     )
     return Picture(WIDTH, HEIGHT, shapes, _("Your prediction"), description(structure, view))
 
@@ -175,17 +174,3 @@ def _sizes(structure, along: Along, bottom: float, view: View) -> list:
         past = shown(b - a, "length", view.system)
         labels.append(Label(float(along((a + b) / 2)), past, "label"))
     return [*shapes, *label_row(labels, y + 18, 10.0, WIDTH - 10.0)]
-
-
-def _questions() -> list:
-    shapes = []
-    for k, question in enumerate(QUESTIONS):
-        y = FIRST_TASK + TASK * k
-        shapes += [
-            Circle(70.0, y - 5, 10.0, "badge"),
-            Text(70.0, y - 0.8, str(k + 1), "badge_word", "middle"),
-            Text(90.0, y, question, "label"),
-            line(90.0, y + 26, 940.0, y + 26, "grid"),
-            line(90.0, y + 52, 940.0, y + 52, "grid"),
-        ]
-    return shapes

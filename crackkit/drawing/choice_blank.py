@@ -6,7 +6,8 @@ from crackkit.drawing.choice_piece import Piece
 from crackkit.drawing.choice_section import choice_section
 from crackkit.drawing.choice_section_words import bars_told
 from crackkit.drawing.frames import PLAIN, Frame, View
-from crackkit.drawing.shapes import Circle, Picture, Text, line
+from crackkit.drawing.shapes import Picture, Text
+from crackkit.drawing.written_lines import written_lines
 from crackkit.structures.strip_stress import BENT
 from crackkit.units import shown
 from crackkit.words import _
@@ -54,7 +55,7 @@ def sheet(structure, view: View = PLAIN) -> Picture:
     shapes = (
         *_side(structure, side, view),
         *_section(structure, section, view),
-        *_questions(),
+        *written_lines(QUESTIONS, FIRST_TASK, TASK),
     )
     return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
 
@@ -72,20 +73,6 @@ def _section(structure, frame: Frame, view: View) -> list:
 
 def _action_words(structure) -> str:
     return _("bent, the bottom stretched") if structure.action == BENT else _("pulled straight")
-
-
-def _questions() -> list:
-    shapes = []
-    for k, question in enumerate(QUESTIONS):
-        y = FIRST_TASK + TASK * k
-        shapes += [
-            Circle(70.0, y - 5, 10.0, "badge"),
-            Text(70.0, y - 0.8, str(k + 1), "badge_word", "middle"),
-            Text(90.0, y, question, "label"),
-            line(90.0, y + 26, 940.0, y + 26, "grid"),
-            line(90.0, y + 50, 940.0, y + 50, "grid"),
-        ]
-    return shapes
 
 
 def _told(structure, view: View) -> str:

@@ -9,8 +9,9 @@ from crackkit.drawing.ground_body import DEPTHS, GroundBody, height_notes
 from crackkit.drawing.ground_held import bars_told
 from crackkit.drawing.ground_movement import held_words
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.shapes import Arrow, Circle, Picture, Text, line, rectangle
+from crackkit.drawing.shapes import Arrow, Picture, Text, line, rectangle
 from crackkit.drawing.words_on import paragraph
+from crackkit.drawing.written_lines import written_lines
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -60,7 +61,7 @@ def sheet(structure, view: View = PLAIN) -> Picture:
         *_facts(body, view, body.under + 56.0, 320.0),
         rectangle(430.0, 226.0, 480.0, 104.0, "support"),
         Text(440.0, 244.0, _("room to sketch"), "note"),
-        *_questions(),
+        *written_lines(QUESTIONS, FIRST_TASK, TASK),
     )
     return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
 
@@ -120,20 +121,6 @@ def _facts(body: GroundBody, view: View, y: float, room: float) -> list:
     """What is known of the slab, and how it is drawn."""
     texts = "; ".join([*slab_texts(body.structure, view), height_notes(body)[0]])
     return paragraph(body.along.left, y, texts, "label", room, 6)
-
-
-def _questions() -> list:
-    shapes = []
-    for k, question in enumerate(QUESTIONS):
-        y = FIRST_TASK + TASK * k
-        shapes += [
-            Circle(70.0, y - 5, 10.0, "badge"),
-            Text(70.0, y - 0.8, str(k + 1), "badge_word", "middle"),
-            Text(90.0, y, question, "label"),
-            line(90.0, y + 26, 940.0, y + 26, "grid"),
-            line(90.0, y + 50, 940.0, y + 50, "grid"),
-        ]
-    return shapes
 
 
 def _told(structure, view: View) -> str:

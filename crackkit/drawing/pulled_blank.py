@@ -7,7 +7,8 @@ from crackkit.drawing.labels import width_of
 from crackkit.drawing.pulled_body import PulledBody
 from crackkit.drawing.pulled_pull import force_words
 from crackkit.drawing.pulled_section import pulled_section, section_texts
-from crackkit.drawing.shapes import Arrow, Circle, Picture, Text, line, rectangle
+from crackkit.drawing.shapes import Arrow, Picture, Text, line, rectangle
+from crackkit.drawing.written_lines import written_lines
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -57,7 +58,7 @@ def sheet(structure, view: View = PLAIN) -> Picture:
         *pulled_section(structure, section, view),
         rectangle(430.0, 226.0, 480.0, 104.0, "support"),
         Text(440.0, 244.0, _("room to sketch"), "note"),
-        *_questions(),
+        *written_lines(QUESTIONS, FIRST_TASK, TASK),
     )
     return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
 
@@ -112,20 +113,6 @@ def _length(body: PulledBody, width: float, view: View) -> list:
         line(right, body.bottom + 6, right, y + 6, "leader"),
         Text(middle, y + 4.5, words, "label", "middle"),
     ]
-
-
-def _questions() -> list:
-    shapes = []
-    for k, question in enumerate(QUESTIONS):
-        y = FIRST_TASK + TASK * k
-        shapes += [
-            Circle(70.0, y - 5, 10.0, "badge"),
-            Text(70.0, y - 0.8, str(k + 1), "badge_word", "middle"),
-            Text(90.0, y, question, "label"),
-            line(90.0, y + 26, 940.0, y + 26, "grid"),
-            line(90.0, y + 50, 940.0, y + 50, "grid"),
-        ]
-    return shapes
 
 
 def _told(structure, view: View) -> str:
