@@ -111,13 +111,13 @@ def _free_step(start: dict) -> WalkStep:
     return WalkStep(
         _(
             "The floor lies on gravel, nothing touches its ends. Move the age from 1 day to ten "
-            "years, or let it play. Does it crack? The button brings back one year."
+            "years, or let it play. Does it crack? 'Set it for me' gives one year."
         ),
         start,
         _(
             "It gets shorter, and its ends creep inwards, but it does not crack. The gravel holds "
             "it back only a little: look how low the pull stays under the strength. Shrinking "
-            "alone never cracks a slab. Being held does."
+            "does not crack it. Being held does."
         ),
     )
 
