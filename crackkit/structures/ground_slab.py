@@ -1,6 +1,6 @@
 """A slab on the ground that dries: what holds it back, where it cracks, what keeps cracks small."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from typing import ClassVar
 
@@ -32,6 +32,7 @@ PLACES = (
 )
 THROUGH = (("cut", _("cut at the joints")), ("through", _("running through")))
 MODELS = (("ACI", "ACI 209R-92"), ("EN", "EN 1992-1-1"), ("MC2010", _("Model Code 2010")))
+LAST_DAY = 3650.0
 BESIDE = 1.0  # mm: how far a saw cut keeps clear of the middle that is held
 
 
@@ -205,26 +206,49 @@ class GroundSlab:
 
     @property
     def parted(self) -> bool:
-        """Whether its panels crack on their own: bars hold each together, none cross the joints."""
+        """Whether joints part it: bars hold the panels together, none cross the joints."""
         return self.jointed and self.area > 0 and self.through == "cut" and self.panels > 1
 
     @property
     def ground(self) -> Ground:
         """State of the slab at its age."""
+        whole = self._piece(0.0, self.length)
         if not self.parted:
-            piece = self._piece(self.length, (self.left, self.right), self.joint_places)
-            return ground([(0.0, piece_history(piece))], self.age, ())
-        step, last = self.length / self.panels, self.panels - 1
-        pieces = []
-        for k in range(self.panels):
-            ends = self.left if k == 0 else 0.0, self.right if k == last else 0.0
-            pieces.append((step * k, piece_history(self._piece(step, ends, (), k))))
-        return ground(pieces, self.age, self.joint_places)
+            return ground([(0.0, piece_history(whole))], self.age, ())
+        cuts = self._working_joints
+        marks = (0.0, *cuts, self.length)
+        pieces = [
+            (start, piece_history(self._piece(start, end)))
+            for start, end in zip(marks, marks[1:], strict=False)
+        ]
+        return ground(pieces, self.age, cuts)
 
-    def _piece(self, length, ends, joints, k: int = 0) -> Piece:
-        """The k-th panel, or the whole slab; each has concrete of its own."""
-        middle = self.length / 2 - k * length
+    @property
+    def _working_joints(self) -> tuple[float, ...]:
+        """Joints that crack in ten years where no bars cross them [mm].
+
+        The first ones ease the slab so much that others may stay shut. They count as open from
+        the first day.
+        """
+        bare = piece_history(replace(self._piece(0.0, self.length), steel=None))
+        ended = ground([(0.0, bare)], LAST_DAY, ())
+        places = np.array(self.joint_places)
+        found = {
+            float(places[np.abs(places - crack.at).argmin()])
+            for crack in ended.cracks
+            if crack.at_joint
+        }
+        return tuple(sorted(found))
+
+    def _piece(self, start: float, end: float) -> Piece:
+        """The stretch between two places, with the joints inside of it."""
+        length, middle = end - start, self.length / 2 - start
         inside = self.middle > 0 and BESIDE < middle < length - BESIDE
+        ends = (
+            self.left if start == 0.0 else 0.0,
+            self.right if end == self.length else 0.0,
+        )
+        joints = tuple(at - start for at in self.joint_places if start + 1.0 < at < end - 1.0)
         return Piece(
             length=length,
             thickness=self.thickness,
@@ -241,7 +265,7 @@ class GroundSlab:
             cooling=self.cooling,
             spent=self.spent,
             scatter=self.scatter,
-            seed=int(self.seed) + k,
+            seed=int(self.seed) + round(start / 1000.0),  # other concrete in each stretch
             yield_strength=self.yield_strength,
         )
 
