@@ -8,6 +8,7 @@ import pytest
 from tests.browser.conftest import (  # noqa: F401
     browser_window,
     chromium_path,
+    home,
     lesson_page,
     server,
 )

@@ -2,6 +2,7 @@
 
 import os
 import re
+import shutil
 from pathlib import Path
 
 import pytest
@@ -50,9 +51,14 @@ def workbook_folder() -> Path:
 
 
 @pytest.fixture(scope="session")
-def server(chromium_path, workbook_folder, tmp_path_factory):
+def home(tmp_path_factory) -> Path:
+    """Give a home of its own to what runs, with the learner's record in it."""
+    return tmp_path_factory.mktemp("home")
+
+
+@pytest.fixture(scope="session")
+def server(chromium_path, workbook_folder, home):
     """Run JupyterLab under the project's own configuration, with a home of its own."""
-    home = tmp_path_factory.mktemp("home")
     variables = {
         **{k: v for k, v in os.environ.items() if not k.startswith("JUPYTER")},
         "HOME": str(home),
@@ -108,8 +114,13 @@ def _file_name(name: str) -> str:
 
 
 @pytest.fixture(scope="module")
-def opened(request, server, browser_window):
-    """Open the lesson that a file names as LESSON once for all its tests: kernels start slowly."""
+def opened(request, server, browser_window, home):
+    """Open the lesson that a file names as LESSON once for all its tests: kernels start slowly.
+
+    Units and colours that tests of another lesson left behind are forgotten: a scene is made in
+    the units that are chosen when its lesson opens.
+    """
+    shutil.rmtree(home / "crackkit", ignore_errors=True)
     key = request.module.LESSON
     page = LessonPage(browser_window.new_page(), server, PICTURES / key)
     page.open(LESSONS / f"{key}.ipynb")

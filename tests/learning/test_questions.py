@@ -9,7 +9,7 @@ from crackkit.learning.choices import drawn
 from crackkit.learning.questions import GENERATORS, OF_LESSON, question
 from crackkit.units import number
 
-SEEDS = 160
+SEEDS = 100
 
 
 def faults(asked) -> list[str]:
