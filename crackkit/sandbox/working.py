@@ -92,7 +92,7 @@ def _value(step, system: str) -> str:
 def _precise(step, system: str) -> str:
     """Write a value with about four digits: enough to follow a calculation by hand."""
     way = getattr(QUANTITIES[step.quantity], system)
-    number = step.value / way.factor
+    number = (step.value - way.zero) / way.factor
     if not number or abs(number) >= 1000:
         return shown(step.value, step.quantity, system)
     decimals = max(way.decimals, 4 - len(str(int(abs(number)))))

@@ -21,7 +21,8 @@ def number(value: float, quantity: str, system: str) -> float:
     system : str
         ``"SI"`` or ``"US"``.
     """
-    return value / scale(quantity, system).factor
+    way = scale(quantity, system)
+    return (value - way.zero) / way.factor
 
 
 def inner(
@@ -48,7 +49,8 @@ def inner(
     low, high : float
         Ends of the allowed range in the inner unit [N, mm, MPa].
     """
-    value = tidy(number * scale(quantity, system).factor)
+    way = scale(quantity, system)
+    value = tidy(number * way.factor + way.zero)
     reach = high - low
     hair = 1e-9 * reach if math.isfinite(reach) else 1e-12
     if value < low and math.isclose(value, low, rel_tol=1e-9, abs_tol=hair):
@@ -84,7 +86,7 @@ def shown(value: float, quantity: str, system: str) -> str:
     way = scale(quantity, system)
     if value != value:
         return "—"
-    return joined(digits(value / way.factor, way.decimals), way.label)
+    return joined(digits((value - way.zero) / way.factor, way.decimals), way.label)
 
 
 def digits(number: float, decimals: int) -> str:

@@ -1,7 +1,8 @@
 """The table of quantities: how each is written in SI and in US units.
 
 All factors follow from three exact definitions (the 1959 international yard and pound and the
-standard acceleration of 1901): 1 in = 25.4 mm, 1 lb = 0.45359237 kg, g = 9.80665 m/s2.
+standard acceleration of 1901): 1 in = 25.4 mm, 1 lb = 0.45359237 kg, g = 9.80665 m/s2. A
+"temperature" is a difference; a "warmth" is read off a thermometer.
 """
 
 from dataclasses import dataclass
@@ -17,6 +18,7 @@ POUND = 0.45359237  # kg
 POUND_FORCE = 4.4482216152605  # N
 KIP = 4448.2216152605  # N
 PSI = POUND_FORCE / 645.16  # MPa
+MILE = 1.609344  # km
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,12 +35,15 @@ class Scale:
         Decimals printed [-].
     step : float
         Step of a slider in the printed unit.
+    zero : float
+        What is printed as 0, in inner units: other than 0 where a scale begins elsewhere.
     """
 
     label: str
     factor: float
     decimals: int
     step: float
+    zero: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,6 +181,27 @@ QUANTITIES: dict[str, Quantity] = {
         Scale("°C", 1.0, 1, 1.0),
         Scale("°F", 5 / 9, 0, 1.0),
         ("20 °C", "36 °F"),
+    ),
+    "warmth": Quantity(
+        _("temperature"),
+        "delta_degree_Celsius",
+        Scale("°C", 1.0, 0, 1.0),
+        Scale("°F", 5 / 9, 0, 1.0, -160 / 9),  # 0 °F is 17.8 °C below the freezing of water
+        ("20 °C", "68 °F"),
+    ),
+    "wind": Quantity(
+        _("wind speed"),
+        "km/hour",
+        Scale("km/h", 1.0, 0, 1.0),
+        Scale("mph", MILE, 0, 1.0),
+        ("20 km/h", "12 mph"),
+    ),
+    "mass_rate": Quantity(
+        _("mass per area and hour"),
+        "kg/m**2/hour",
+        Scale("kg/m²/h", 1.0, 2, 0.1),
+        Scale("lb/ft²/h", POUND / (FOOT / 1000) ** 2, 3, 0.02),
+        ("1 kg/m²/h", "0.2 lb/ft²/h"),
     ),
     "time": Quantity(
         _("time"),

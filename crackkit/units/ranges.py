@@ -35,7 +35,7 @@ def slider_range(
         whole steps; the step is made finer where the range holds fewer than four.
     """
     way = scale(quantity, system)
-    a, b = low / way.factor, high / way.factor
+    a, b = (low - way.zero) / way.factor, (high - way.zero) / way.factor
     if not b > a:
         return a, a, way.step
     h = way.step if step is None else _handy(step / way.factor, way.step)
@@ -113,4 +113,6 @@ def _told_apart(values, quantity: str, system: str) -> list[str]:
 
 
 def _fixed(value, way, decimals: int) -> str:
-    return "" if value is None else joined(digits(value / way.factor, decimals), way.label)
+    if value is None:
+        return ""
+    return joined(digits((value - way.zero) / way.factor, decimals), way.label)

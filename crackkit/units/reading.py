@@ -109,7 +109,14 @@ def _value(text: str, quantity: str, system: str | None) -> float:
     match = _AMOUNT.fullmatch(text)
     if not match:
         raise _Unreadable(_("does not begin with a number"))
-    return _signed(match[1], _amount(match[2]) * _factor(match[3], quantity, system))
+    factor = _factor(match[3], quantity, system)
+    return tidy(_signed(match[1], _amount(match[2]) * factor) + _zero(factor, quantity))
+
+
+def _zero(factor: float, quantity: str) -> float:
+    """Where the scale with this factor begins [inner units]: a thermometer's 0 is not nothing."""
+    both = QUANTITIES[quantity].SI, QUANTITIES[quantity].US
+    return next((way.zero for way in both if math.isclose(way.factor, factor)), 0.0)
 
 
 def _signed(sign: str, value: float) -> float:

@@ -31,6 +31,9 @@ EXACT = {
     "mass_per_area": POUND / (FOOT / 1000) ** 2,
     "area": INCH**2,
     "inertia": INCH**4,
+    "warmth": Fraction(5, 9),
+    "wind": 5280 * FOOT / 10**6,
+    "mass_rate": POUND / (FOOT / 1000) ** 2,
 }
 
 

@@ -69,6 +69,12 @@ from crackkit.units import QUANTITIES, UnitError, parse
         ("180 deg", "angle", math.pi),
         ("36 °F", "temperature", 20.0),
         ("4 weeks", "time", 28.0),
+        ("86 °F", "warmth", 30.0),
+        ("-40 f", "warmth", -40.0),
+        ("30 C", "warmth", 30.0),
+        ("12 mph", "wind", 19.312128),
+        ("5 m/s", "wind", 18.0),
+        ("0.2 lb/ft2/h", "mass_rate", 0.976485527),
     ],
 )
 def test_texts_of_the_trade_are_read(text, quantity, value):
@@ -78,6 +84,7 @@ def test_texts_of_the_trade_are_read(text, quantity, value):
 def test_a_bare_number_is_read_only_where_the_system_is_known():
     assert parse("20", "length", system="US") == 6096.0
     assert parse(20, "length", system="SI") == 20000.0
+    assert parse("32", "warmth", system="US") == 0.0
     with pytest.raises(UnitError, match="has no unit"):
         parse("20", "length")
 
