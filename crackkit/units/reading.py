@@ -110,7 +110,7 @@ def _value(text: str, quantity: str, system: str | None) -> float:
     if not match:
         raise _Unreadable(_("does not begin with a number"))
     factor = _factor(match[3], quantity, system)
-    return tidy(_signed(match[1], _amount(match[2]) * factor) + _zero(factor, quantity))
+    return _signed(match[1], _amount(match[2]) * factor, _zero(factor, quantity))
 
 
 def _zero(factor: float, quantity: str) -> float:
@@ -119,10 +119,10 @@ def _zero(factor: float, quantity: str) -> float:
     return next((way.zero for way in both if math.isclose(way.factor, factor)), 0.0)
 
 
-def _signed(sign: str, value: float) -> float:
+def _signed(sign: str, value: float, zero: float = 0.0) -> float:
     if not math.isfinite(value):
         raise _Unreadable(_("is too large"))
-    return tidy(-value if sign == "-" else value)
+    return tidy((-value if sign == "-" else value) + zero)
 
 
 def _amount(text: str) -> float:

@@ -74,7 +74,7 @@ from crackkit.units import QUANTITIES, UnitError, parse
         ("30 C", "warmth", 30.0),
         ("12 mph", "wind", 19.312128),
         ("5 m/s", "wind", 18.0),
-        ("0.2 lb/ft2/h", "mass_rate", 0.976485527),
+        ("0.2 lb/ft2/h", "mass_rate", 0.97648552727661),
     ],
 )
 def test_texts_of_the_trade_are_read(text, quantity, value):
