@@ -5,9 +5,6 @@ from functools import cached_property
 
 import numpy as np
 
-from crackkit.mechanics.bars import bar
-from crackkit.structures.placing import least_gap
-
 TIGHT, WIDE, GAPING, YIELDS, CLOSE, FAR = range(6)
 HALF_AGAIN = 1.5  # times the limit: beyond it no scatter excuses the width
 FINE = 301  # places along a lane
@@ -45,8 +42,5 @@ class ChoiceKinds:
         # bars so deep that no rule gives a width hold nothing
         found[self.chart.yields[:, near] | np.isnan(self.widths)] = YIELDS
         found[~self.chart.buildable[:, near]] = FAR
-        structure = self.outcome.structure
-        bars = [bar(name) for name in self.chart.sizes]
-        least = [b.diameter + least_gap(structure.code, b, structure.stones) for b in bars]
-        found[s < np.array(least)[:, None]] = CLOSE
+        found[s < self.chart.least_spacings[:, None]] = CLOSE
         return found

@@ -88,15 +88,12 @@ def _told(outcome, view: View) -> str:
     if not outcome.cracks:
         return _("Nothing has cracked.")
     if state.rules is None:
-        return _("Ticks: the cracks here. {why}").format(why=_silent(outcome))
-    return _("Ticks: the cracks here. Band: {n} published rules, {low} to {high}.").format(
+        return _("Ticks: the cracks here. The rules are for ribbed bars.")
+    text = _("Ticks: the cracks here. Band: {n} published rules, {low} to {high}.")
+    if state.pull < state.greatest:
+        text = _("Ticks: the cracks here. Band: {n} rules at the greatest pull, {low} to {high}.")
+    return text.format(
         n=len(state.rules.by_rule),
         low=shown(state.rules.low, "width", view.system),
         high=shown(state.rules.high, "width", view.system),
     )
-
-
-def _silent(outcome) -> str:
-    if outcome.structure.surface == "plain":
-        return _("The rules are for ribbed bars.")
-    return _("The rules are for bars at their greatest pull.")

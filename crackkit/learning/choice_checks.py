@@ -122,7 +122,7 @@ def _ways(structure, control) -> list:
     found = [(control.main.bars, control.least_gap)]
     if control.spread is not None:
         across = bar(structure.cross_size)
-        found.append((control.spread, least_gap(structure.code, across, structure.stones)))
+        found.append((control.spread, least_gap(structure.code, across.diameter, structure.stones)))
     return found
 
 

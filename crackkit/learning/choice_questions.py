@@ -165,7 +165,7 @@ def room_for_stones(random, system):
     steel = size_of(random, system, 1, 5)
     stones = random.choice(STONES[system])
     strip = mat_of(system, steel, 150.0, stones=stones)
-    gap = least_gap(strip.code, steel, stones)
+    gap = least_gap(strip.code, steel.diameter, stones)
     every, tight = gap + steel.diameter, stones + steel.diameter
     apart((gap, tight, every, every + steel.diameter), 1.04)
     text = _(

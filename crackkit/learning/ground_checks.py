@@ -2,7 +2,7 @@
 
 from crackkit.learning.check import Check
 from crackkit.mechanics.drag import saw_cut_depth
-from crackkit.structures.ground_judging import LATE
+from crackkit.structures.ground_cautions import LATE
 from crackkit.units import shown
 from crackkit.words import _
 

@@ -108,7 +108,7 @@ def steel(task, _structure, outcome, system: str) -> Check:
 def room(_task, structure, _outcome, system: str) -> Check:
     """Check that the stones pass between the bars, side by side and one above the other."""
     name, gap = _("Room between the bars"), _gap(structure)
-    least = least_gap(structure.code, structure.bar, AGGREGATE)
+    least = least_gap(structure.code, structure.bar.diameter, AGGREGATE)
     ok, wanted = gap >= least - HAIR, _("{g} or more").format(g=shown(least, "size", system))
     measured = shown(gap, "size", system) if math.isfinite(gap) else _("nothing beside it")
     text = _("The stones pass.")

@@ -181,7 +181,7 @@ class SlabCracks:
         load = self.life.shortening[rows], self.life.modulus[rows]
         state = _state(self.strip, self.crossing, positions, *load, None)
         stress = state.along(x)[1] / self.strip.thickness
-        share = _felt(self.strip, self.crossing, x, positions)
+        share = _that_can_tear(self.strip, x) * _felt(self.crossing, x, positions)
         return share * stress / self.life.strengths[rows]
 
     def felt_stress(self, age):
@@ -195,12 +195,12 @@ class SlabCracks:
         Returns
         -------
         numpy.ndarray
-            Stress at the stations [MPa]; 0 in cracks, at the ends and at grips.
+            Stress at the stations [MPa]; 0 in cracks.
         """
         x = np.linspace(0.0, self.strip.length, self.life.strengths.shape[1])
         born = self.position[self.age <= age]
         stress = self.state(age).along(x)[1][0] / self.strip.thickness
-        return _felt(self.strip, self.crossing, x, born) * stress
+        return _felt(self.crossing, x, born) * stress
 
     def _load(self, age):
         shortening, modulus, _strengths = self.life.at(age)
@@ -321,8 +321,8 @@ class _Search:
     def _margin(self, state, positions, strength):
         """Stress over strength at the stations, less 1; those that cannot tear far below 0."""
         stress = state.along(self.stations)[1] / self.strip.thickness
-        share = _felt(self.strip, self.crossing, self.stations, positions)
-        return share * stress / strength - 1.0
+        share = _felt(self.crossing, self.stations, positions)
+        return _that_can_tear(self.strip, self.stations) * share * stress / strength - 1.0
 
     def _note(self, widths, positions, state, ages, until):
         """Note the widths at those ages that the life knows, before the next crack."""
@@ -331,16 +331,21 @@ class _Search:
         widths[np.ix_(here[known], np.argsort(positions))] = state.opening[known]
 
 
-def _felt(strip, crossing, stations, positions):
-    """Share of the pull that the concrete feels at the stations: none in cracks and at grips."""
-    x, share = stations, np.ones(len(stations))
-    if len(positions):
-        away = np.abs(x[:, None] - positions).min(axis=1)
-        share = np.minimum(away / max(crossing.reach, 1e-9), 1.0)
-    share[[0, -1]] = 0.0
+def _felt(crossing, stations, positions):
+    """Share of the pull that the concrete feels at the stations: none in cracks."""
+    if not len(positions):
+        return np.ones(len(stations))
+    away = np.abs(stations[:, None] - positions).min(axis=1)
+    return np.minimum(away / max(crossing.reach, 1e-9), 1.0)
+
+
+def _that_can_tear(strip, stations):
+    """1 at stations where it can crack, 0 at the ends and at grips."""
+    free = np.ones(len(stations))
+    free[[0, -1]] = 0.0
     for place, _stiffness in strip.inner:
-        share[np.isclose(x, place)] = 0.0
-    return share
+        free[np.isclose(stations, place)] = 0.0
+    return free
 
 
 def _state(strip, crossing, positions, shortening, modulus, guess):

@@ -12,20 +12,26 @@ class GroundSlab(Typed):
 
     Parameters
     ----------
-    length, thickness : str
-        Of the slab: ``"24 m"``, ``"80 ft"``; ``"150 mm"``, ``"6 in"``.
+    length, width, thickness : str
+        Of the slab: ``"24 m"``, ``"80 ft"``; ``"6 m"``; ``"150 mm"``, ``"6 in"``.
     base : str
         What it lies on: ``"two_sheets"``, ``"one_sheet"``, ``"subgrade"``, ``"sand"``,
         ``"sandstone"``, ``"gravel"``, ``"crushed_stone"``, ``"stabilised"`` or
         ``"surface_treatment"``.
     left, middle, right : str or float
         How far each is held: from ``0``, free, to ``1``, cannot move; ``"80 %"``.
+    sides : str or float
+        The same of its two long sides.
     joints : str
         How far apart, at most: ``"4.5 m"``, ``"15 ft"``; or ``"none"``.
     cut, cut_age : str
         Share of the thickness that is sawn, and when: ``"0.25"``, ``"25 %"``; ``"1 day"``.
+    dowels : str
+        At joints: ``"none"``, ``"sliding"``, or ``"bound"``: they keep a joint from opening.
     bars : str
         Along the slab: ``"12 @ 200"``, ``"#4 @ 12 in"`` or ``"none"``.
+    both_ways : bool
+        Whether the same bars lie across it too.
     place : str
         Where they lie: ``"top"``, ``"middle"`` or, where nobody pulled them up, ``"ground"``.
     cover : str
@@ -72,15 +78,19 @@ class GroundSlab(Typed):
         self,
         *,
         length=None,
+        width=None,
         thickness=None,
         base=None,
         left=None,
         middle=None,
         right=None,
+        sides=None,
         joints=None,
         cut=None,
         cut_age=None,
+        dowels=None,
         bars=None,
+        both_ways=None,
         place=None,
         cover=None,
         through=None,

@@ -3,7 +3,6 @@
 from dataclasses import replace
 
 from crackkit.drawing.ground_ages import age_words
-from crackkit.mechanics.base_friction import base
 from crackkit.sandbox.holding import from_to, limit, nothing_to_hold
 from crackkit.structures.outcome import Told
 from crackkit.units import shown
@@ -59,7 +58,7 @@ def stretched(outcome, system: str) -> str:
 
 def cracked(outcome, system: str) -> str:
     """Say how many cracks came beside the joints, since when, and when the next one comes."""
-    said = (_cracks(outcome, system), *_at_joints(outcome), _next(outcome))
+    said = (_cracks(outcome, system), *_along(outcome), *_at_joints(outcome), _next(outcome))
     return " ".join(said)
 
 
@@ -79,6 +78,18 @@ def _cracks(outcome, system: str) -> str:
     return text.format(n=len(wild), reach=reach, first=first)
 
 
+def _along(outcome) -> list[str]:
+    """Cracks that run along the slab, from end to end."""
+    wild = outcome.across.wild
+    if not wild:
+        return []
+    first = age_words(min(crack.birth for crack in wild))
+    if len(wild) == 1:
+        return [_("One crack along it; it came at an age of {first}.").format(first=first)]
+    text = _("{n} cracks along it; the first came at an age of {first}.")
+    return [text.format(n=len(wild), first=first)]
+
+
 def _at_joints(outcome) -> list[str]:
     joints = outcome.ground.joints
     if not joints:
@@ -89,11 +100,11 @@ def _at_joints(outcome) -> list[str]:
 
 
 def _next(outcome) -> str:
-    births = [float(b) for _start, past in outcome.ground.pieces for b in past.cracks.age]
+    births = outcome.ground.births + outcome.across.births
     later = [birth for birth in births if birth > outcome.structure.age]
     if later:
         return _("The next crack comes at an age of {age}.").format(age=age_words(min(later)))
-    if not outcome.ground.complete:
+    if not (outcome.ground.complete and outcome.across.complete):
         return _("More come than are counted here.")
     return _("No other crack comes in ten years.") if births else _("None comes in ten years.")
 
@@ -101,15 +112,20 @@ def _next(outcome) -> str:
 def held(outcome, system: str) -> str:
     """Say what holds it back, how wide cracks and joints are, and what the bars weigh."""
     said = (_back(outcome), _width(outcome, system), *_joint(outcome, system))
-    return " ".join((*said, *_weight(outcome, system)))
+    return " ".join((*said, *_by_rules(outcome, system), *_weight(outcome, system)))
 
 
 def _back(outcome) -> str:
     """What keeps it from growing shorter."""
     it = outcome.structure
-    under = base(it.base)
+    under = it.under
     text = _("The base holds it back with up to {n:g} times its weight.")
-    ends = {_("left end"): it.left, _("middle"): it.middle, _("right end"): it.right}
+    ends = {
+        _("left end"): it.left,
+        _("middle"): it.middle,
+        _("right end"): it.right,
+        _("sides"): it.sides,
+    }
     grips = [f"{name} {100 * degree:.0f} %" for name, degree in ends.items() if degree]
     said = text.format(n=under.coefficient)
     return f"{said} {_('Held besides: {grips}.').format(grips=', '.join(grips))}" if grips else said
@@ -133,9 +149,20 @@ def _joint(outcome, system: str) -> list[str]:
     return [text.format(w=shown(max(opened), "width", system))] if max(opened) > 0 else []
 
 
+def _by_rules(outcome, system: str) -> list[str]:
+    """What published rules say of the same bars in a slab whose ends cannot move."""
+    told = [
+        f"{rule.name} {shown(rule.width, 'width', system)}"
+        for rule in outcome.ground.rules
+        if rule.width is not None
+    ]
+    text = _("Between ends that cannot move the rules reckon with: {told}.")
+    return [text.format(told=", ".join(told))] if told else []
+
+
 def _weight(outcome, system: str) -> list[str]:
     mass = outcome.structure.mass
-    text = _("The bars along it weigh {m}.")
+    text = _("The bars weigh {m}.")
     return [text.format(m=shown(mass, "mass_per_area", system))] if mass else []
 
 

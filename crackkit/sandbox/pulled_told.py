@@ -121,15 +121,18 @@ def _width(band, outcome, system: str) -> str:
     return text.format(
         w=shown(band.governing, "width", system),
         rule=band.name,
-        rules=_rules(outcome.pulled.rules, system),
+        rules=_rules(outcome.pulled, system),
         limit=limit(outcome, system),
     )
 
 
-def _rules(rules, system: str) -> str:
+def _rules(state, system: str) -> str:
+    rules, text = state.rules, _("{n} rules say {reach}, {name} {w}")
     if rules is None:
         return _("no published rule speaks of it")
-    return _("{n} rules say {reach}, {name} {w}").format(
+    if state.pull < state.greatest:
+        text = _("at the greatest pull {n} rules say {reach}, {name} {w}")
+    return text.format(
         n=len(rules.by_rule),
         reach=from_to(rules.low, rules.high, "width", system),
         name=rules.name,
@@ -140,13 +143,13 @@ def _rules(rules, system: str) -> str:
 def widths(outcome):
     """Give the width of the widest crack as bond gives it, and around it what the rules say.
 
-    None without a crack, and where the bars do not hold it. Where no published rule speaks, the
-    band is that one width.
+    None without a crack, and where the bars do not hold it. Where no published rule speaks of the
+    present pull, the band is that one width.
     """
     if outcome.verdict.width is None or not outcome.cracks:
         return None
     own, rules = outcome.widest.width, outcome.pulled.rules
-    if rules is None:
+    if rules is None or outcome.pulled.pull < outcome.pulled.greatest:
         return own
     return replace(own, low=rules.low, high=rules.high, by_rule=rules.by_rule)
 

@@ -33,6 +33,8 @@ class Chart:
         By the rule that governs [mm].
     yields : ndarray of bool, same shape
         Where the bars would yield.
+    least_spacings : ndarray
+        Centre to centre at which the stones just pass, of each size [mm].
     buildable : ndarray of bool, same shape
         Where the stones pass, and the bars lie no farther apart than a slab's may.
     """
@@ -43,6 +45,7 @@ class Chart:
     spacings: np.ndarray
     widths: np.ndarray
     yields: np.ndarray
+    least_spacings: np.ndarray
     buildable: np.ndarray
 
 
@@ -87,12 +90,12 @@ def choice_chart(
         laid.faces,
     )
     stress = strip_stress(strip, cases, load).stress
-    gaps = np.array([least_gap(strip.code, one, stones) for one in bars])
+    gaps = np.array([least_gap(strip.code, one.diameter, stones) for one in bars])
     widest = np.array([_widest(strip, laid, one, shape, yield_strength) for one in bars])
     buildable = (cases.gap >= gaps[:, None]) & (s <= widest[:, None] + 1e-9)
     widths = governing_width(strip, cases, load)
     names = tuple(one.name for one in bars)
-    return Chart(names, phi, A, SPACINGS, widths, stress > yield_strength, buildable)
+    return Chart(names, phi, A, SPACINGS, widths, stress > yield_strength, phi + gaps, buildable)
 
 
 def _fits(strip: Strip, laid: StripBars, one: Bar) -> bool:

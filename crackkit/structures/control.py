@@ -67,6 +67,12 @@ class Control:
         return max(ways, key=lambda way: way.band.governing)
 
     @property
+    def hardest(self) -> StripCracks:
+        """The direction whose bars are pulled harder; not always that with the wider cracks."""
+        ways = [self.main] if self.across is None else [self.main, self.across]
+        return max(ways, key=lambda way: way.held.stress)
+
+    @property
     def cracks(self) -> bool:
         """Whether the load alone cracks the concrete."""
         return self.load >= self.strip.cracks_at

@@ -15,6 +15,7 @@ from crackkit.structures.outcome import (
     Told,
     Verdict,
 )
+from crackkit.structures.placing import least_gap
 from crackkit.words import _
 
 ACROSS_EN = 0.2  # share of the main bars; EN 1992-1-1 9.3.1.1(2), from memory
@@ -41,16 +42,29 @@ def verdict(it, found: Control) -> Verdict:
             "This load does not crack it. Shrinkage or heat may: bars are needed all the same."
         )
         return Verdict(UNCRACKED, None, bound, text)
-    if worse.held.stress > it.yield_strength * (1 + 1e-9):
+    if yields(it, found):
         text = _("The bars are pulled past their yield strength: the crack keeps opening.")
         return Verdict(YIELDS, None, bound, text)
     width = worse.band.governing
+    if _by_fibres_alone(it, found):
+        text = _("Fibres alone would carry it: no bar holds the crack, no rule is made for that.")
+        return Verdict(TOO_WIDE, width, bound, text)
     if width > bound.width:
         return Verdict(TOO_WIDE, width, bound, _too_wide(found))
     if worse.band.high > bound.width:
         text = _("Tight by the chosen rule; another rule would not agree.")
         return Verdict(TIGHT, width, bound, text)
     return Verdict(TIGHT, width, bound, _("The bars keep the cracks small."))
+
+
+def yields(it, found: Control) -> bool:
+    """Tell whether the bars of either direction are pulled past their yield strength."""
+    return bool(found.hardest.held.stress > it.yield_strength * (1 + 1e-9))
+
+
+def _by_fibres_alone(it, found: Control) -> bool:
+    ways = [found.main] if found.across is None else [found.main, found.across]
+    return it.residual > 0 and any(way.held.stress <= 0 for way in ways)
 
 
 def _too_wide(found: Control) -> str:
@@ -72,10 +86,11 @@ def cautions(it, found: Control) -> tuple[Caution, ...]:
 
 def _placing(it, found: Control):
     ways = [found.main.bars] if found.across is None else [found.main.bars, found.across.bars]
-    if min(way.gap for way in ways) < 0:
+    mats = [found.main.bars] if found.spread is None else [found.main.bars, found.spread]
+    if min(way.gap for way in mats) < 0:
         text = _("The bars do not fit side by side into the width.")
         yield Caution("no_room", text, grave=True)
-    elif min(way.gap for way in ways) < found.least_gap - 0.5:
+    elif any(way.gap < least_gap(it.code, way.diameter, it.stones) - 0.5 for way in mats):
         text = _("The bars lie too close side by side: the stones do not pass between them.")
         yield Caution("spacing", text)
     if max(way.spacing for way in ways) > found.widest + 0.5:
@@ -112,7 +127,7 @@ def _of_fibres(it, found: Control):
         return
     if it.fibres != "tested":
         yield Caution("dose", INDICATIVE_ONLY)
-    if not found.main.held.stress:
+    if _by_fibres_alone(it, found):
         text = _(
             "The fibres alone would carry this load, and no bar holds the crack: there is no rule "
             "for that."
@@ -123,25 +138,27 @@ def _of_fibres(it, found: Control):
 def numbers(it, found: Control) -> tuple[Told, ...]:
     """Give the numbers that sum up the choice."""
     cracked, worse = is_cracked(it, found), found.worse
-    yields = worse.held.stress > it.yield_strength * (1 + 1e-9)
-    width = "—" if yields else worse.band.governing
+    width = "—" if yields(it, found) else worse.band.governing
+    stress = float(found.hardest.held.stress) if cracked else "—"
     weigh = "mass_per_area" if it.shape == "slab" else "mass"
     label = _("bars weigh") if it.shape == "slab" else _("bars of a metre weigh")
     return (
         Told("widest", _("crack width"), width if cracked else _("none"), "width"),
-        Told(
-            "stress", _("pull in the bars"), float(worse.held.stress) if cracked else "—", "stress"
-        ),
+        Told("stress", _("pull in the bars"), stress, "stress"),
         Told("mass", label, found.mass, weigh),
         Told("gap", _("clear between bars"), _gap(found), "size"),
         Told("asked", _("least cover"), found.asked.cover, "size"),
-        Told("years", _("rust not before"), years_told(found.fewest_years)),
+        Told("years", _("air at the bars after"), _years(it, found)),
     )
 
 
 def _gap(found: Control) -> float | str:
     gap = float(found.main.bars.gap)
     return gap if gap >= 0 else _("no room")
+
+
+def _years(it, found: Control) -> str:
+    return _("salt is sooner") if it.exposure in SALTY else years_told(found.fewest_years)
 
 
 def years_told(years: float) -> str:

@@ -283,14 +283,14 @@ class CrackControl:
             across=strip_cracks(strip, loaded, load) if loaded else None,
             spread=across,
             mass=self.mass,
-            least_gap=placing.least_gap(self.code, self.bar, self.stones),
+            least_gap=placing.least_gap(self.code, self.bar.diameter, self.stones),
             widest=placing.widest_spacing(
                 self.shape, strip, self.yield_strength, main.cover, main.diameter
             ),
             cover=self.cover,
             asked=least_cover(self.code, self.exposure, self.outer_diameter, self.shape),
             least_steel=placing.least_strip_steel(
-                strip, float(cracks.held.d), self.yield_strength, fct
+                strip, self.shape, float(cracks.held.d), self.yield_strength, fct
             ),
             years=self._years(self.cover),
             fewest_years=self._years(self.cover - self.slack),

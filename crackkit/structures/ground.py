@@ -4,9 +4,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crackkit.structures.ground_rules import HeldRule
 from crackkit.structures.slab_history import PieceHistory
-
-OPEN = 1e-6  # mm, from which a joint counts as open
 
 
 @dataclass(frozen=True)
@@ -47,8 +46,6 @@ class Ground:
     ----------
     pieces : tuple of (float, PieceHistory)
         Stretches that crack on their own, each with the place of its left end [mm].
-    age : float
-        Age that is looked at [days].
     cracks : tuple of GroundCrack
         Cracks there are, from the left; those at joints too.
     joints : tuple of Joint
@@ -60,11 +57,12 @@ class Ground:
     free : float
         What it would have shortened by now if nothing held it [-].
     complete : bool
-        Whether all cracks of ten years were found.
+        Whether all cracks up to this age were found.
+    rules : tuple of HeldRule
+        What published rules say of a slab between walls, with these bars.
     """
 
     pieces: tuple[tuple[float, PieceHistory], ...]
-    age: float
     cracks: tuple[GroundCrack, ...]
     joints: tuple[Joint, ...]
     x: np.ndarray
@@ -74,6 +72,30 @@ class Ground:
     slip: np.ndarray
     free: float
     complete: bool
+    rules: tuple[HeldRule, ...] = ()
+
+    @property
+    def steel(self) -> bool:
+        """Whether bars cross its cracks."""
+        return self.pieces[0][1].cracks.crossing.capacity > 0
+
+    @property
+    def yields(self) -> bool:
+        """Whether bars yield in a crack that is at no joint."""
+        crossing = self.pieces[0][1].cracks.crossing
+        return self.steel and any(
+            crack.width > crossing.capacity / crossing.stiffness for crack in self.wild
+        )
+
+    @property
+    def births(self) -> list[float]:
+        """Ages at which cracks come in ten years, joints counted [days]."""
+        return [float(birth) for _start, past in self.pieces for birth in past.cracks.age]
+
+    @property
+    def tension(self) -> np.ndarray:
+        """Greatest stress over strength anywhere, at each age of the history [-]."""
+        return np.max([past.tension for _start, past in self.pieces], axis=0)
 
     @property
     def wild(self) -> tuple[GroundCrack, ...]:
@@ -85,7 +107,7 @@ class Ground:
         """Age at which the first crack comes that is at no joint [days]; None in ten years."""
         ages = [
             float(birth)
-            for start, past in self.pieces
+            for _start, past in self.pieces
             for at, birth in zip(past.cracks.position, past.cracks.age, strict=True)
             if not _near(past.piece.joints, at, past)
         ]
@@ -116,12 +138,10 @@ def ground(pieces, age: float, between: tuple[float, ...]) -> Ground:
     ]
     opened = [float(b[0] - a[-1]) for a, b in zip(slip, slip[1:], strict=False)]
     joints = [Joint(at, gap) for at, gap in zip(between, opened, strict=True)]
-    joints += [Joint(crack.at, crack.width) for crack in cracks if crack.at_joint]
-    joints += _shut(pieces, joints)
+    joints += _cut_joints(pieces, cracks)
     first = pieces[0][1]
     return Ground(
         pieces=tuple(pieces),
-        age=age,
         cracks=tuple(sorted(cracks, key=lambda crack: crack.at)),
         joints=tuple(sorted(joints, key=lambda joint: joint.at)),
         x=np.concatenate([start + past.stations for start, past in pieces]),
@@ -135,7 +155,7 @@ def ground(pieces, age: float, between: tuple[float, ...]) -> Ground:
         strength=np.concatenate([past.life.at(age)[2] for _start, past in pieces]),
         slip=np.concatenate(slip),
         free=float(first.life.at(age)[0]),
-        complete=all(past.cracks.complete for _start, past in pieces),
+        complete=all(_counted(past, age) for _start, past in pieces),
     )
 
 
@@ -160,8 +180,16 @@ def _near(joints, at: float, past: PieceHistory) -> bool:
     return any(abs(joint - at) < 0.75 * step for joint in joints)
 
 
-def _shut(pieces, known) -> list[Joint]:
-    """Joints that were cut but have not cracked."""
-    places = [start + at for start, past in pieces for at in past.piece.joints]
-    step = pieces[0][1].piece.length / 200
-    return [Joint(at, 0.0) for at in places if all(abs(at - one.at) > 0.75 * step for one in known)]
+def _cut_joints(pieces, cracks) -> list[Joint]:
+    """Joints inside of the stretches: open where a crack came to one, else still shut."""
+    opened = [crack for crack in cracks if crack.at_joint]
+    found = []
+    for start, past in pieces:
+        for at in past.piece.joints:
+            here = [c.width for c in opened if _near((at,), c.at - start, past)]
+            found.append(Joint(start + at, max(here, default=0.0)))
+    return found
+
+
+def _counted(past: PieceHistory, age: float) -> bool:
+    return past.cracks.complete or age < past.cracks.age.max(initial=0.0)

@@ -1,41 +1,44 @@
-"""The verdict on a slab on the ground, its cautions, and the numbers that sum it up."""
+"""The verdict on a slab on the ground, and the numbers that sum it up."""
 
 from crackkit.mechanics.crack_limits import limit
-from crackkit.mechanics.drag import joint_spacing_by_thickness
 from crackkit.structures.ground import Ground
-from crackkit.structures.outcome import (
-    TIGHT,
-    TOO_WIDE,
-    UNCRACKED,
-    Caution,
-    Told,
-    Verdict,
-)
+from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED, UNHELD, YIELDS, Told, Verdict
 from crackkit.words import _
 
-LATE = 2.0  # days after which a saw cut comes too late; common practice
-LONG_PANEL = 1.5  # times the rule of thumb
 
-
-def verdict(it, state: Ground) -> Verdict:
+def verdict(it, states: tuple[Ground, ...]) -> Verdict:
     """Judge the widest crack that came where no joint was cut for it.
 
     Parameters
     ----------
     it : GroundSlab
-    state : Ground
+    states : tuple of Ground
+        How it fares along, and across if that is asked for.
     """
     bound = limit(it.code, it.exposure)
-    if not state.wild:
+    wild = [crack for state in states for crack in state.wild]
+    if not wild:
+        at_joints = any(state.cracks for state in states)
         text = _("It has not cracked anywhere but at its joints.")
-        return Verdict(UNCRACKED, None, bound, text if state.cracks else _("It has not cracked."))
-    widest = max(crack.width for crack in state.wild)
-    if not state.complete and widest <= bound.width:
-        text = _("More cracks come than can be counted here: do not rely on their widths.")
-        return Verdict(TOO_WIDE, widest, bound, text)
+        return Verdict(UNCRACKED, None, bound, text if at_joints else _("It has not cracked."))
+    widest = max(crack.width for crack in wild)
+    if widest > bound.width and any(state.yields for state in states):
+        return Verdict(YIELDS, widest, bound, _yield_reason())
     if widest > bound.width:
         return Verdict(TOO_WIDE, widest, bound, _wide(it))
+    if not all(state.complete for state in states):
+        text = _("More cracks come than can be counted here: do not rely on their widths.")
+        return Verdict(TOO_WIDE, widest, bound, text)
+    if any(state.wild and not state.steel for state in states):
+        text = _("Nothing holds this crack: it is narrow now and opens as the slab dries on.")
+        return Verdict(UNHELD, widest, bound, text)
+    if len(wild) == 1:
+        return Verdict(TIGHT, widest, bound, _("Bars cross the crack and keep it fine."))
     return Verdict(TIGHT, widest, bound, _("Bars share the movement among many fine cracks."))
+
+
+def _yield_reason() -> str:
+    return _("The bars yield in the widest crack: it opens on and keeps others from coming.")
 
 
 def _wide(it) -> str:
@@ -46,38 +49,15 @@ def _wide(it) -> str:
     return _("Bars cross the cracks, but too few to keep them small.")
 
 
-def cautions(it, state: Ground) -> tuple[Caution, ...]:
-    """List what a user must be told about this case, the grave ones first."""
-    text = _(
-        "A teaching estimate, not a design: local codes and a licensed engineer decide. Shrinkage "
-        "of two mixes alike on paper differs by a third, friction by half; curling, wheels and "
-        "plastic shrinkage are not in these numbers."
-    )
-    return (*_own(it, state), Caution("estimate", text))
-
-
-def _own(it, state: Ground):
-    if it.jointed and it.cut_age > LATE:
-        yield Caution("late", _("Saw cuts as late as this come after the first cracks."))
-    thumb = joint_spacing_by_thickness(it.thickness)
-    if it.jointed and it.length / it.panels > LONG_PANEL * thumb:
-        yield Caution("long_panels", _("Panels so long are asking for a crack in between."))
-    if it.place == "ground" and it.bar is not None:
-        text = _("Bars on the ground hold nothing: they belong near the top, on chairs.")
-        yield Caution("on_ground", text)
-    if not state.complete:
-        text = _("More cracks come than are counted here.")
-        yield Caution("many", text)
-
-
-def numbers(it, state: Ground) -> tuple[Told, ...]:
+def numbers(it, states: tuple[Ground, ...]) -> tuple[Told, ...]:
     """Give the numbers that sum up the slab."""
-    first = state.first
-    widest = max((crack.width for crack in state.wild), default=None)
-    opened = max((joint.opening for joint in state.joints), default=None)
+    wild = [crack for state in states for crack in state.wild]
+    first = min((s.first for s in states if s.first is not None), default=None)
+    widest = max((crack.width for crack in wild), default=None)
+    opened = max((joint.opening for state in states for joint in state.joints), default=None)
     return (
-        Told("free", _("wants to shrink by"), state.free, "strain"),
-        Told("cracks", _("cracks so far"), float(len(state.wild)), "count"),
+        Told("free", _("wants to shrink by"), states[0].free, "strain"),
+        Told("cracks", _("cracks so far"), float(len(wild)), "count"),
         Told("first", _("first crack"), _("none in 10 years") if first is None else first, "time"),
         Told("widest", _("widest crack"), _("none") if widest is None else widest, "width"),
         Told("joint", _("widest joint"), _("no joints") if opened is None else opened, "width"),

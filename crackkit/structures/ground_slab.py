@@ -7,11 +7,14 @@ from typing import ClassVar
 import numpy as np
 
 from crackkit.mechanics.bars import Bar, bar
-from crackkit.mechanics.base_friction import BASES
+from crackkit.mechanics.base_friction import BASES, Base, base
+from crackkit.mechanics.concrete import Concrete, concrete
 from crackkit.mechanics.drying_slab import DryingSlab
-from crackkit.structures import fields, ground_judging, ground_working
+from crackkit.structures import fields, ground_cautions, ground_judging, ground_working
 from crackkit.structures.counts import Count
-from crackkit.structures.ground import Ground, ground
+from crackkit.structures.ground import Ground
+from crackkit.structures.ground_rules import held_rules
+from crackkit.structures.ground_ways import LAST_DAY, across, along
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.structures.materials import (
     code_family,
@@ -20,7 +23,6 @@ from crackkit.structures.materials import (
     steel_strength,
 )
 from crackkit.structures.outcome import Crack, Lengthening, Outcome, TensionZone, WidthBand
-from crackkit.structures.slab_history import Piece, panels, piece_history
 from crackkit.words import _
 
 BASE_CHOICES = tuple((each.key, each.label) for each in BASES)
@@ -31,9 +33,12 @@ PLACES = (
     ("ground", _("on the ground: nobody pulled it up")),
 )
 THROUGH = (("cut", _("cut at the joints")), ("through", _("running through")))
+DOWELS = (
+    ("none", _("none")),
+    ("sliding", _("smooth, straight and greased: they slide")),
+    ("bound", _("askew or not greased: they bind")),
+)
 MODELS = (("ACI", "ACI 209R-92"), ("EN", "EN 1992-1-1"), ("MC2010", _("Model Code 2010")))
-LAST_DAY = 3650.0
-BESIDE = 1.0  # mm: how far a saw cut keeps clear of the middle that is held
 
 
 def _has_joints(it, _owner=None) -> bool:
@@ -71,10 +76,13 @@ class GroundSlab:
     """
 
     age: float = fields.number(
-        _("Age"), "age", 1.0, 3650.0, 365.0, _("Days since the concrete was cast.")
+        _("Age"), "age", 1.0, LAST_DAY, 365.0, _("Days since the concrete was cast.")
     )
     length: float = fields.number(
         _("Length"), "length", 3000.0, 60000.0, 24000.0, _("From end to end.")
+    )
+    width: float = fields.number(
+        _("Width"), "length", 2000.0, 60000.0, 6000.0, _("From side to side.")
     )
     thickness: float = fields.number(_("Thickness"), "size", 75.0, 300.0, 150.0)
     base: str = fields.choice(_("It lies on"), BASE_CHOICES, "gravel")
@@ -90,7 +98,12 @@ class GroundSlab:
         _("Middle held"), "ratio", 0.0, 1.0, 0.0, _("By a column or a pit in the middle.")
     )
     right: float = fields.number(_("Right end held"), "ratio", 0.0, 1.0, 0.0, _("As on the left."))
-    jointed: bool = fields.switch(_("Joints are cut"), False, _("Saw cuts across the slab."))
+    sides: float = fields.number(
+        _("Sides held"), "ratio", 0.0, 1.0, 0.0, _("Both long sides, as the ends.")
+    )
+    jointed: bool = fields.switch(
+        _("Joints are cut"), False, _("Saw cuts across the slab, and along a wide one.")
+    )
     joint_every: float = fields.number(
         _("A joint every"),
         "length",
@@ -118,6 +131,13 @@ class GroundSlab:
         _("Days; early enough is the first day."),
         when=_has_joints,
     )
+    dowels: str = fields.choice(
+        _("Dowels at joints"),
+        DOWELS,
+        "none",
+        _("They carry wheels over a joint. They must slide, or the joint cannot open."),
+        when=_has_joints,
+    )
     steel: str = fields.choice(_("Bars along"), STEEL_SIZES, "none", _("Size of each bar."))
     spacing: float = fields.number(
         _("One bar every"), "size", 75.0, 450.0, 200.0, _("Centre to centre."), when=_has_steel
@@ -125,6 +145,9 @@ class GroundSlab:
     place: str = fields.choice(_("They lie"), PLACES, "top", when=_has_steel)
     cover: float = fields.number(
         _("Cover"), "size", 20.0, _most_cover, 40.0, _("Clear above the bars."), when=_has_cover
+    )
+    both_ways: bool = fields.switch(
+        _("The same bars across"), False, _("Bars in both directions."), when=_has_steel
     )
     through: str = fields.choice(_("At joints they are"), THROUGH, "cut", when=_asks_through)
     strength: float = concrete_strength(30.0)
@@ -159,11 +182,11 @@ class GroundSlab:
     title: ClassVar[str] = _("A slab on the ground")
     topics: ClassVar[tuple] = (
         (_("Age"), ("age",)),
-        (_("Held by"), ("base", "left", "middle", "right")),
-        (_("Joints"), ("jointed", "joint_every", "cut", "cut_age")),
-        (_("Bars"), ("steel", "spacing", "place", "cover", "through")),
+        (_("Held by"), ("base", "left", "middle", "right", "sides")),
+        (_("Joints"), ("jointed", "joint_every", "cut", "cut_age", "dowels")),
+        (_("Bars"), ("steel", "spacing", "both_ways", "place", "cover", "through")),
         (_("Concrete"), ("curing", "humidity", "both_sides", "cooling", "spent")),
-        (_("Slab"), ("length", "thickness", "scatter", "seed")),
+        (_("Slab"), ("length", "width", "thickness", "scatter", "seed")),
         (_("Use and rules"), ("exposure", "code", "model", "strength", "yield_strength")),
     )
 
@@ -194,94 +217,64 @@ class GroundSlab:
         )
 
     @property
+    def hardened(self) -> Concrete:
+        """Its concrete at 28 days."""
+        return concrete(self.strength, self.thickness, self.code)
+
+    @property
+    def clear_cover(self) -> float:
+        """Concrete over the bars, from the nearer face [mm]."""
+        return self.cover if self.place == "top" else (self.thickness - self.bar.diameter) / 2
+
+    @property
+    def under(self) -> Base:
+        """What it lies on."""
+        return base(self.base)
+
+    @property
     def panels(self) -> int:
-        """Panels between joints."""
-        return panels(self.length, self.joint_every) if self.jointed else 1
+        """Panels between joints along the slab."""
+        return along(self).panels
 
     @property
     def joint_places(self) -> tuple[float, ...]:
-        """Where joints are cut [mm from the left end]."""
-        step = self.length / self.panels
-        return tuple(step * k for k in range(1, self.panels))
+        """Where joints are cut along the slab [mm from the left end]."""
+        return along(self).joint_places
+
+    @property
+    def joint_places_across(self) -> tuple[float, ...]:
+        """Where joints are cut across the slab [mm from its near side]."""
+        return across(self).joint_places
 
     @property
     def parted(self) -> bool:
         """Whether joints part it: bars hold the panels together, none cross the joints."""
-        return self.jointed and self.area > 0 and self.through == "cut" and self.panels > 1
+        return along(self).parted
 
     @property
     def ground(self) -> Ground:
-        """State of the slab at its age."""
-        whole = self._piece(0.0, self.length)
-        if not self.parted:
-            return ground([(0.0, piece_history(whole))], self.age, ())
-        cuts = self._working_joints
-        marks = (0.0, *cuts, self.length)
-        pieces = [
-            (start, piece_history(self._piece(start, end)))
-            for start, end in zip(marks, marks[1:], strict=False)
-        ]
-        return ground(pieces, self.age, cuts)
+        """State of the slab along, at its age."""
+        return along(self).state
 
     @property
-    def _working_joints(self) -> tuple[float, ...]:
-        """Joints that crack in ten years where no bars cross them [mm].
-
-        The first ones ease the slab so much that others may stay shut. They count as open from
-        the first day.
-        """
-        bare = piece_history(replace(self._piece(0.0, self.length), steel=None))
-        ended = ground([(0.0, bare)], LAST_DAY, ())
-        places = np.array(self.joint_places)
-        found = {
-            float(places[np.abs(places - crack.at).argmin()])
-            for crack in ended.cracks
-            if crack.at_joint
-        }
-        return tuple(sorted(found))
-
-    def _piece(self, start: float, end: float) -> Piece:
-        """The stretch between two places, with the joints inside of it."""
-        length, middle = end - start, self.length / 2 - start
-        inside = self.middle > 0 and BESIDE < middle < length - BESIDE
-        ends = (
-            self.left if start == 0.0 else 0.0,
-            self.right if end == self.length else 0.0,
-        )
-        joints = tuple(at - start for at in self.joint_places if start + 1.0 < at < end - 1.0)
-        return Piece(
-            length=length,
-            thickness=self.thickness,
-            ends=ends,
-            held=((middle, self.middle),) if inside else (),
-            joints=joints,
-            cut=self.cut,
-            cut_age=self.cut_age,
-            base=self.base,
-            steel=(self.area, self.bar.diameter) if self.area else None,
-            slab=self.concrete,
-            code=self.code,
-            model=self.model,
-            cooling=self.cooling,
-            spent=self.spent,
-            scatter=self.scatter,
-            seed=int(self.seed) + round(start / 1000.0),  # other concrete in each stretch
-            yield_strength=self.yield_strength,
-        )
+    def ground_across(self) -> Ground:
+        """State of the slab across, at its age."""
+        return across(self).state
 
     @property
     def mass(self) -> float:
-        """Bars along the slab on a square metre [kg/m2], wherever they lie."""
-        return 0.0 if self.bar is None else 1000.0 * self.bar.mass / self.spacing
+        """Bars on a square metre [kg/m2], wherever they lie, both ways if they lie so."""
+        if self.bar is None:
+            return 0.0
+        ways = 2.0 if self.both_ways else 1.0
+        return ways * 1000.0 * self.bar.mass / self.spacing
 
     @property
     def counts(self) -> tuple[Count, ...]:
         """What the buttons at the age do: to the day of the next crack."""
-        births = sorted(
-            float(birth) for _start, past in self.ground.pieces for birth in past.cracks.age
-        )
-        later = [birth for birth in births if birth > self.age * (1 + 1e-9)]
-        onward = {"age": min(later[0] * (1 + 1e-6), 3650.0)} if later else {}
+        births = self.ground.births + self.ground_across.births
+        later = min((birth for birth in births if birth > self.age * (1 + 1e-9)), default=None)
+        onward = {} if later is None else {"age": min(later * (1 + 1e-6), LAST_DAY)}
         return (Count("next_crack", _("To the next crack"), "age", onward),)
 
     def handle_changes(self, path: str, value: float) -> dict:
@@ -290,20 +283,22 @@ class GroundSlab:
 
     def solve(self) -> Outcome:
         """Answer the four questions."""
-        state = self.ground
+        state, other = self.ground, self.ground_across
+        state = replace(state, rules=held_rules(self, state.free))
         return Outcome(
             structure=self,
             movement=Lengthening(float(state.slip[-1] - state.slip[0])),
             tension=_stretched(self, state),
-            cracks=_cracks(self, state),
+            cracks=(*_cracks(self, state), *_cracks_along(self, other)),
             steel=(),
-            verdict=ground_judging.verdict(self, state),
-            cautions=ground_judging.cautions(self, state),
+            verdict=ground_judging.verdict(self, (state, other)),
+            cautions=ground_cautions.cautions(self, (state, other)),
             steel_mass=self.mass * self.length / 1000.0,
             work=partial(ground_working.working, self, state),
             x=state.x,
             ground=state,
-            numbers=ground_judging.numbers(self, state),
+            across=other,
+            numbers=ground_judging.numbers(self, (state, other)),
         )
 
 
@@ -317,10 +312,23 @@ def _stretched(it: GroundSlab, state: Ground) -> tuple[TensionZone, ...]:
 
 
 def _cracks(it: GroundSlab, state: Ground) -> tuple[Crack, ...]:
-    keys = ("along",) if it.area else ()
-    found = []
-    for crack in state.wild:
-        width = WidthBand(*(crack.width,) * 4, "movement", _("movement of the pieces"), ())
-        path = np.array([(crack.at, 0.0), (crack.at, it.thickness)])
-        found.append(Crack("both", crack.at, path, width, 0.0, keys, 1.0 if keys else 0.0))
-    return tuple(found)
+    keys = ("along",) if state.steel else ()
+    lines = [np.array([(crack.at, 0.0), (crack.at, it.thickness)]) for crack in state.wild]
+    return tuple(
+        Crack("both", crack.at, line, _width(crack), 0.0, keys, 1.0 if keys else 0.0)
+        for crack, line in zip(state.wild, lines, strict=True)
+    )
+
+
+def _cracks_along(it: GroundSlab, other: Ground) -> tuple[Crack, ...]:
+    """Cracks that run along the slab, as a section along it would meet them."""
+    keys = ("across",) if other.steel else ()
+    line = np.array([(0.0, it.thickness / 2), (it.length, it.thickness / 2)])
+    return tuple(
+        Crack("both", it.length / 2, line, _width(crack), 0.0, keys, 1.0 if keys else 0.0)
+        for crack in other.wild
+    )
+
+
+def _width(crack) -> WidthBand:
+    return WidthBand(*(crack.width,) * 4, "movement", _("movement of the pieces"), ())

@@ -25,6 +25,13 @@ STEEL_FACTOR = 1.15  # gamma_s, EN 1992-1-1 Table 2.1N: anchorage is for the des
 LASTING_STRENGTH_ACI = 2 / 3  # share of the cracking moment, ACI 318-19 Table 24.2.3.5
 
 
+def bent_strength(concrete: Concrete, code: str, duration: str) -> float:
+    """Stress at which a bent face cracks [MPa], see `Member.cracking_strength`."""
+    if duration == "short":
+        return concrete.flexural
+    return concrete.tensile if code == "EN" else LASTING_STRENGTH_ACI * concrete.flexural
+
+
 @dataclass(frozen=True)
 class Layer:
     """Bars side by side at one depth.
@@ -158,11 +165,7 @@ class Member:
         of it: the mean direct strength by EN 1992-1-1 7.1(2), two thirds by ACI 318-19
         Table 24.2.3.5.
         """
-        if self.duration == "short":
-            return self.concrete.flexural
-        if self.code == "EN":
-            return self.concrete.tensile
-        return LASTING_STRENGTH_ACI * self.concrete.flexural
+        return bent_strength(self.concrete, self.code, self.duration)
 
     @property
     def modulus(self) -> float:

@@ -20,6 +20,8 @@ UNCRACKED, TIGHT, TOO_WIDE, YIELDS, UNHELD = (
     "yields",
     "unheld",
 )
+# of a slab that is not hard yet
+STAYS_WET, BE_READY, DRIES_OUT = "stays_wet", "be_ready", "dries_out"
 
 
 @dataclass(frozen=True)
@@ -249,7 +251,8 @@ class Verdict:
     Attributes
     ----------
     key : str
-        ``"uncracked"``, ``"tight"``, ``"too_wide"``, ``"yields"`` or ``"unheld"``.
+        ``"uncracked"``, ``"tight"``, ``"too_wide"``, ``"yields"`` or ``"unheld"``; of fresh
+        concrete ``"stays_wet"``, ``"be_ready"`` or ``"dries_out"``.
     width : float or None
         The width that was judged [mm].
     limit : Limit
@@ -330,7 +333,8 @@ class Outcome:
     at the stations ``x`` [mm] the sagging ``moment`` [N mm], ``shear`` [N] and ``depth`` of the
     member [mm]; ``range`` (a MomentRange) where loads come and go. Of a pulled member: ``pulled``
     (a Pulled). Of a strip whose bars are to be chosen: ``control`` (a Control). Of a slab on the
-    ground: ``ground`` (a Ground). The last three say in ``numbers`` what sums them up.
+    ground: ``ground`` along and ``across`` it (each a Ground). Of one just placed: ``fresh``
+    (a Drying). The last four say in ``numbers`` what sums them up.
     """
 
     structure: object
@@ -352,6 +356,8 @@ class Outcome:
     pulled: object = None
     control: object = None
     ground: object = None
+    across: object = None
+    fresh: object = None
     numbers: tuple[Told, ...] = ()
 
     @cached_property

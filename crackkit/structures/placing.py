@@ -2,23 +2,25 @@
 
 import math
 
-from crackkit.mechanics.bars import Bar, least_clear_spacing_aci, least_clear_spacing_en
+from crackkit.mechanics.bars import least_clear_spacing_aci, least_clear_spacing_en
 from crackkit.mechanics.mat_spacing import widest_mat_spacing
 from crackkit.mechanics.minimum_steel import (
+    least_beam_steel_aci,
     least_bending_steel_en,
     least_slab_steel_aci,
     pulled_crack_control_steel_en,
 )
 from crackkit.mechanics.section import Section
+from crackkit.structures.least_steel import CLAUSES
 from crackkit.structures.strip_stress import BENT, Strip
 
 TOGETHER = 5.0  # EN 1992-1-1 7.3.4(3)
 
 
-def least_gap(code: str, bar: Bar, stones: float) -> float:
-    """Give the least clear distance of bars for the largest stones [mm]."""
+def least_gap(code: str, diameter: float, stones: float) -> float:
+    """Give the least clear distance of bars of a diameter for the largest stones [mm]."""
     rule = least_clear_spacing_aci if code == "ACI" else least_clear_spacing_en
-    return rule(bar.diameter, stones)
+    return rule(diameter, stones)
 
 
 def widest_spacing(
@@ -47,13 +49,15 @@ def widest_spacing(
 
 
 def least_strip_steel(
-    strip: Strip, d: float, yield_strength: float, tensile: float
+    strip: Strip, shape: str, d: float, yield_strength: float, tensile: float
 ) -> tuple[float, str]:
     """Give the least area of the bars of one direction, all faces together [mm2], and the clause.
 
     Parameters
     ----------
     strip : Strip
+    shape : str
+        ``"slab"`` or ``"beam"``.
     d : float
         Effective depth [mm].
     yield_strength : float
@@ -67,5 +71,8 @@ def least_strip_steel(
         return least, "EN 1992-1-1 (7.1)"
     if strip.code == "EN":
         least = least_bending_steel_en(strip.width, d, yield_strength, tensile)
-        return least, "EN 1992-1-1 9.2.1.1"
-    return least_slab_steel_aci(strip.width, strip.depth), "ACI 318-19 7.6.1.1"
+        return least, CLAUSES["EN"]
+    if shape == "beam":
+        least = least_beam_steel_aci(strip.width, d, yield_strength, strip.strength)
+        return least, CLAUSES["beam"]
+    return least_slab_steel_aci(strip.width, strip.depth), CLAUSES["slab"]

@@ -56,6 +56,10 @@ def _width_verdict(state: Pulled, widest: float, bound) -> Verdict:
         return Verdict(TIGHT, widest, bound, _("The bars keep every crack small."))
     if state.rules.governing > bound.width:
         text = _("These cracks are small, but the rule reckons with a wider one in other concrete.")
+        if state.pull < state.greatest:
+            text = _(
+                "It was pulled harder before: for that pull the rule reckons with a wider one."
+            )
         return Verdict(TOO_WIDE, state.rules.governing, bound, text)
     return Verdict(TIGHT, widest, bound, _("Bars cross every crack and keep it small."))
 

@@ -32,7 +32,7 @@ def working(tie, state: Pulled) -> tuple[WorkingStep, ...]:
     if tie.number and state.ended != PARTED:
         steps += _at_cracks(tie, state)
     if state.rules is not None:
-        zone = tie_bars.zone(tie, tie.bar, state.steel_at_crack)
+        zone = tie_bars.zone(tie, tie.bar, state.greatest_at_crack)
         steps += width_steps(all_widths(zone), tie.code)
     return tuple(steps)
 

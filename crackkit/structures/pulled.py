@@ -54,8 +54,8 @@ class Pulled:
         Which crack of all came first, second, ...: one number for each crack there is, from the
         left.
     rules : WidthBand or None
-        What the published rules say; None where they do not speak: without cracks, bars or ribs,
-        and once the pull has let go.
+        What the published rules say at the greatest pull so far, also once it has let go; None
+        where they do not speak: without cracks, bars or ribs.
     siblings : tuple of Sibling
         Members alike of other concrete; empty where they are not wanted.
     """
@@ -86,6 +86,12 @@ class Pulled:
         """Stress in the bars where a crack leaves them alone [MPa]; 0 without bars."""
         area = self.sample.bars_area
         return min(self.pull / area, self.sample.yield_strength) if area else 0.0
+
+    @property
+    def greatest_at_crack(self) -> float:
+        """Greatest stress that the bars had in a crack so far [MPa]; 0 without bars."""
+        area = self.sample.bars_area
+        return min(self.greatest / area, self.sample.yield_strength) if area else 0.0
 
     @property
     def bare_strain(self) -> float | None:
@@ -123,7 +129,7 @@ def pulled(
         ended,
         now,
         _order(past, found),
-        _rules(sample, found, pull, greatest, ended, band_at),
+        _rules(sample, found, greatest, ended, band_at),
         tuple(_sibling(sample, k, pull, greatest) for k in range(1, siblings + 1)),
     )
 
@@ -134,10 +140,10 @@ def next_pull(past: History, greatest: float) -> float | None:
     return float(later.min()) if later.size else None
 
 
-def _rules(sample, found, pull, greatest, ended, band_at) -> WidthBand | None:
-    if not len(found) or ended == PARTED or pull < greatest:
+def _rules(sample, found, greatest, ended, band_at) -> WidthBand | None:
+    if not len(found) or ended == PARTED:
         return None
-    return band_at(pull / sample.bars_area)
+    return band_at(greatest / sample.bars_area)
 
 
 def _ended(past: History, greatest: float) -> str:

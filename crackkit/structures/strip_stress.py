@@ -7,7 +7,7 @@ import numpy as np
 from crackkit.mechanics.concrete import concrete, effective_modulus, modulus_en, tensile_strength_en
 from crackkit.mechanics.crack_zone import CrackZone
 from crackkit.mechanics.fibre_section import fibre_cracked, tension_with_fibres
-from crackkit.structures.member import CREEP, STEEL_MODULUS
+from crackkit.structures.member import CREEP, STEEL_MODULUS, bent_strength
 from crackkit.structures.strip_bars import StripBars
 
 BENT, PULLED = "bent", "pulled"
@@ -59,7 +59,7 @@ class Strip:
         """Moment [N mm] or pull [N] at which the concrete cracks, bars left out."""
         own = concrete(self.strength, self.depth, self.code)
         if self.action == BENT:
-            return own.flexural * self.width * self.depth**2 / 6.0
+            return bent_strength(own, self.code, self.duration) * self.width * self.depth**2 / 6.0
         return own.tensile * self.area
 
 

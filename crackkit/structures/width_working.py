@@ -31,7 +31,13 @@ def _lines(answer: CrackWidth, topic: str) -> Iterator[WorkingStep]:
     for step in answer.steps:
         formula = step.formula or ""
         numbers = with_numbers(formula, answer.values) if formula else ""
-        within = formula and answer.clause not in step.clause
-        clause = f"{answer.clause} {step.clause}".strip() if within else step.clause
+        clause = _clause(answer, step) if formula else step.clause
         quantity = "width" if step.symbol in ("w", "w_k") else _QUANTITY.get(step.unit, "plain")
         yield WorkingStep(step.symbol, formula, numbers, float(step.value), quantity, clause, topic)
+
+
+def _clause(answer: CrackWidth, step) -> str:
+    """Where a line stands: an equation is looked for in the clause of its rule."""
+    if step.clause.startswith("Eq."):
+        return f"{answer.clause} {step.clause}"
+    return step.clause or answer.clause

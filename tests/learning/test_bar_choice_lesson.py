@@ -61,7 +61,7 @@ def test_the_first_steps_are_what_the_button_does(system):
 def test_what_a_step_changed_is_told_in_numbers(system):
     steps = walk(system)
     before = slab(system).solve()
-    for k, words in ((0, "crack width"), (3, "rust not before"), (5, "pull in the bars")):
+    for k, words in ((0, "crack width"), (3, "air at the bars after"), (5, "pull in the bars")):
         after = fitted(slab(system), steps[k].changes)[0].solve()
         assert words in change_told(before, after, system)
 

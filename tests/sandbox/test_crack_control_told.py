@@ -173,7 +173,7 @@ def test_it_stands_beside_other_kinds_with_a_dash_where_either_has_nothing(slab)
     beam, tie = SimpleBeam(span="6 m", dead="12 kN/m"), TensionMember(pull="110 kN")
     rows = {r[0]: r[1:] for r in compare(slab, beam, tie).rows}
     assert rows["moves at most"][0] == rows["gets longer by"][0] == "—"
-    assert rows["rust not before"][1:] == ("—", "—")
+    assert rows["air at the bars after"][1:] == ("—", "—")
     assert "—" not in rows["widest crack"]
 
 

@@ -41,6 +41,7 @@ METRIC = {
 # the keyword, what is typed, and where it must arrive in the structure
 ARRIVES = [
     ("length", "80 ft", "length", 24384.0),
+    ("width", "20 ft", "width", 6096.0),
     ("thickness", "6 in", "thickness", 152.4),
     ("base", "one_sheet", "base", "one_sheet"),
     ("base", "one plastic sheet", "base", "one_sheet"),
@@ -48,6 +49,9 @@ ARRIVES = [
     ("left", "80 %", "left", 0.8),
     ("middle", 0.5, "middle", 0.5),
     ("right", 1, "right", 1.0),
+    ("sides", "40 %", "sides", 0.4),
+    ("dowels", "bound", "dowels", "bound"),
+    ("both_ways", True, "both_ways", True),
     ("joints", "15 ft", "joint_every", 4572.0),
     ("joints", "4.5 m", "jointed", True),
     ("joints", "none", "jointed", False),
@@ -221,7 +225,7 @@ def test_bars_are_told_with_their_weight_and_more_cracks(slab, barred):
     assert len(barred.outcome.cracks) > len(slab.outcome.cracks)
     assert f"{len(barred.outcome.cracks)} cracks right through" in said(barred, 3)
     mass = shown(barred.structure.mass, "mass_per_area", "SI")
-    assert f"The bars along it weigh {mass}." in barred.answers[3][1]
+    assert f"The bars weigh {mass}." in barred.answers[3][1]
     assert "bars along it weigh" not in said(slab, 4)
     lying = barred.but(place="ground")
     assert "on_ground" in {caution.key for caution in lying.outcome.cautions}

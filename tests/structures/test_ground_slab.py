@@ -9,8 +9,9 @@ from hypothesis import strategies as st
 
 from crackkit.mechanics.base_friction import base, slab_weight
 from crackkit.structures.fields import InputError, fitted
+from crackkit.structures.ground_rules import slab_between_walls
 from crackkit.structures.ground_slab import GroundSlab
-from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED
+from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED, UNHELD, YIELDS
 from tests.structures.ground_slabs import ground_slabs
 
 FREE = GroundSlab()
@@ -22,11 +23,14 @@ HELD = GroundSlab(left=0.9, right=0.9)
 def test_any_slab_has_an_answer(slab):
     outcome = slab.solve()
     state = outcome.ground
-    assert outcome.verdict.key in (UNCRACKED, TIGHT, TOO_WIDE)
+    assert outcome.verdict.key in (UNCRACKED, TIGHT, TOO_WIDE, YIELDS, UNHELD)
+    held = [state.steel for state in (state, outcome.across) if state.wild]
+    assert outcome.verdict.key != TIGHT or all(held)
     assert outcome.working and len(outcome.numbers) == 6
     assert np.isfinite(state.stress).all() and np.isfinite(state.slip).all()
     assert all(crack.birth <= slab.age * (1 + 1e-9) for crack in state.cracks)
     assert len(state.joints) == slab.panels - 1
+    assert len(outcome.across.joints) == len(slab.joint_places_across)
 
 
 def test_a_free_slab_on_gravel_shrinks_and_does_not_crack():
@@ -53,8 +57,9 @@ def test_a_slab_that_cannot_move_cracks_and_all_the_movement_gathers_there():
 @settings(max_examples=10)
 @given(st.floats(10.0, 3000.0), st.floats(1.05, 3.0))
 def test_cracks_stay_and_are_never_fewer_later(age, times):
-    early = replace(HELD, age=age).solve().ground
-    late = replace(HELD, age=min(age * times, 3650.0)).solve().ground
+    barred = replace(HELD, steel="12", spacing=100.0)
+    early = replace(barred, age=age).solve().ground
+    late = replace(barred, age=min(age * times, 3650.0)).solve().ground
     assert {c.at for c in early.cracks} <= {c.at for c in late.cracks}
 
 
@@ -133,3 +138,88 @@ def test_what_is_felt_never_passes_the_strength_once_all_cracks_are_known():
 def test_an_age_out_of_range_names_it():
     with pytest.raises(InputError, match="Age"):
         GroundSlab(age=0.0)
+
+
+def keys(slab) -> list[str]:
+    return [caution.key for caution in slab.solve().cautions]
+
+
+def test_a_narrow_crack_that_no_bar_crosses_is_not_called_tight():
+    """On its first days a crack is narrow; only bars keep it so."""
+    short = GroundSlab(left=1.0, right=1.0, length=3000.0, exposure="dry", spent=0.5)
+    young = replace(short, age=short.ground.first * 1.002).solve()
+    assert 0 < young.verdict.width <= young.verdict.limit.width
+    assert young.verdict.key == UNHELD and "Nothing holds" in young.verdict.why
+
+
+def test_bars_that_yield_are_named():
+    few = replace(HELD, steel="10", spacing=300.0, age=3650.0).solve()
+    crossing = few.ground.pieces[0][1].cracks.crossing
+    assert few.verdict.width * crossing.stiffness > crossing.capacity
+    assert few.verdict.key == YIELDS
+    many = replace(HELD, steel="12", spacing=75.0).solve()
+    assert many.verdict.key == TIGHT and not many.ground.yields
+
+
+def test_bars_across_hold_what_runs_along():
+    """Held at its long sides a slab cracks along; bars along it cross none of that."""
+    slab = replace(FREE, width=20000.0, sides=1.0, steel="12", spacing=100.0)
+    one, both = slab.solve(), replace(slab, both_ways=True).solve()
+    assert not one.ground.wild and one.across.wild
+    assert one.verdict.key == TOO_WIDE and both.verdict.key == TIGHT
+    assert len(both.across.wild) > len(one.across.wild)
+    assert both.numbers[5].value == pytest.approx(2 * one.numbers[5].value)
+
+
+def test_a_square_slab_held_alike_all_round_fares_alike_both_ways():
+    slab = replace(FREE, length=12000.0, width=12000.0, scatter=0.0, steel="10", both_ways=True)
+    outcome = replace(slab, left=0.8, right=0.8, sides=0.8).solve()
+    assert outcome.ground.stress == pytest.approx(outcome.across.stress, rel=1e-12)
+    assert len(outcome.ground.wild) == len(outcome.across.wild)
+
+
+def test_dowels_that_bind_make_the_slab_crack_as_if_it_had_no_joints():
+    slab = replace(HELD, jointed=True)
+    sliding, bound = (replace(slab, dowels=d).solve().ground for d in ("sliding", "bound"))
+    assert not sliding.wild
+    assert [c.width for c in bound.wild] == [c.width for c in HELD.solve().ground.wild]
+    assert len(bound.joints) == len(sliding.joints) and not any(j.opening for j in bound.joints)
+    assert "dowels" in keys(replace(slab, dowels="bound"))
+
+
+def test_what_is_wrong_with_the_bars_is_said():
+    barred = replace(HELD, steel="12", spacing=100.0)
+    assert "deep" in keys(replace(barred, place="middle")) and "deep" not in keys(barred)
+    assert "cover" in keys(replace(barred, exposure="salt", cover=30.0))
+    assert "cover" not in keys(replace(barred, exposure="dry"))
+    lying = keys(replace(barred, place="ground", exposure="salt", cover=30.0))
+    assert "on_ground" in lying and "cover" not in lying
+
+
+def test_joints_that_leak_are_said_only_where_water_must_be_held():
+    jointed = replace(HELD, jointed=True)
+    assert "leaking_joints" in keys(replace(jointed, exposure="leak_tight"))
+    assert "leaking_joints" not in keys(jointed)
+
+
+def test_a_crack_to_come_is_told_before_it_comes():
+    first = HELD.ground.first
+    assert "to_come" in keys(replace(HELD, age=first * 0.9))
+    assert "to_come" not in keys(replace(HELD, age=first * 1.1))
+    assert "to_come" not in keys(FREE)
+
+
+@pytest.mark.parametrize(("code", "f_ct"), [("EN", 2.896), ("ACI", 0.33 * 30**0.5)])
+def test_rules_between_walls_take_the_strength_of_the_family(code, f_ct):
+    """EN 1992-1-1 Table 3.1: 0.30 fck^(2/3); ACI 224.2R: 4 sqrt(f'c) psi, 0.33 in MPa."""
+    slab = replace(HELD, steel="12", spacing=150.0, code=code, spent=0.0)
+    assert slab_between_walls(slab, 5e-4).tensile_strength == pytest.approx(f_ct, rel=0.01)
+    told = {rule.key for rule in slab.solve().ground.rules}
+    assert told == {"gilbert", "en_1992_3"}
+    assert not HELD.solve().ground.rules
+
+
+def test_rules_between_walls_see_the_whole_slab_unless_joints_part_it():
+    slab = replace(HELD, steel="12", spacing=150.0, jointed=True)
+    assert slab_between_walls(replace(slab, through="through"), 5e-4).length == slab.length
+    assert slab_between_walls(slab, 5e-4).length == pytest.approx(slab.length / slab.panels)

@@ -5,6 +5,7 @@ import numpy as np
 from crackkit.mechanics.crack_width.mean_strain import mean_strain
 from crackkit.mechanics.crack_width.result import CrackWidth, Line
 from crackkit.mechanics.crack_zone import CrackZone
+from crackkit.words import _
 
 _RULE = ("en_2004", "EN 1992-1-1:2004", "EN1992-1-1-2004", "7.3.4")
 
@@ -43,13 +44,14 @@ _DEPTHS = {
     ),
 }
 _BARE = "sigma_s - k_t*f_ct/rho*(1 + alpha_e*rho)"
+_BOUND = _("7.3.4(3); the upper bound (7.14) counts where it is one")
 _RESULTS = (
     Line("rho", "A_s/(b*h_c)", "-", "Eq. (7.10)"),
     Line("eps_m", f"max({_BARE}, 0.6*sigma_s)/E_s", "-", "Eq. (7.9)"),
     Line("s_lim", "5*(c + phi/2)", "mm", "7.3.4(3)"),
     Line("s_near", "k_3*c + k_1*k_2*k_4*phi/rho", "mm", "Eq. (7.11)"),
     Line("s_far", "1.3*t", "mm", "Eq. (7.14)"),
-    Line("s_r", "s_near if s <= s_lim else max(s_near, s_far)", "mm", "7.3.4(3)"),
+    Line("s_r", "s_near if s <= s_lim else max(s_near, s_far)", "mm", _BOUND),
     Line("w", "s_r*eps_m", "mm", "Eq. (7.8)"),
 )
 _LINES = {action: (*_INPUTS, *depths, *_RESULTS) for action, depths in _DEPTHS.items()}
