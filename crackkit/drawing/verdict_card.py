@@ -7,7 +7,16 @@ from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Circle, Polygon, Polyline, Text, rectangle
 from crackkit.drawing.words_on import paragraph
-from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED, UNHELD, YIELDS
+from crackkit.structures.outcome import (
+    BE_READY,
+    DRIES_OUT,
+    STAYS_WET,
+    TIGHT,
+    TOO_WIDE,
+    UNCRACKED,
+    UNHELD,
+    YIELDS,
+)
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -17,6 +26,9 @@ VERDICTS = {
     TOO_WIDE: (_("too wide"), "warn"),
     YIELDS: (_("bars give way"), "bad"),
     UNHELD: (_("nothing holds it"), "bad"),
+    STAYS_WET: (_("stays wet"), "good"),
+    BE_READY: (_("be ready"), "warn"),
+    DRIES_OUT: (_("dries out"), "bad"),
 }
 
 
@@ -37,10 +49,10 @@ def verdict_card(outcome, frame: Frame, view: View) -> list:
 
 def verdict_word(outcome) -> str:
     """Give the verdict in a word or three."""
-    bent = outcome.worst is not None
-    strength = outcome.structure.yield_strength
-    if bent and outcome.verdict.key == YIELDS and not strained(deciding_cracks(outcome), strength):
-        return _("crushed")
+    if outcome.worst is not None and outcome.verdict.key == YIELDS:
+        strength = outcome.structure.yield_strength
+        if not strained(deciding_cracks(outcome), strength):
+            return _("crushed")
     return VERDICTS[outcome.verdict.key][0]
 
 

@@ -11,7 +11,7 @@ from crackkit.structures.outcome import (
 )
 from crackkit.words import _
 
-GALE = 200.0  # km/h: beyond it any wind will do
+GALE = 200.0  # km/h: beyond it no wind is meant
 COLD, HOT = 5.0, 35.0  # degC of air and of concrete, from which more is to be thought of
 WARMER = 5.0  # degrees by which concrete is warmer than the air, and that is worth a word
 
@@ -68,24 +68,24 @@ def _temperatures(it, state: Drying):
 
 
 def numbers(state: Drying) -> tuple[Told, ...]:
-    """Give the numbers that sum it up; the last three answer for one cause alone."""
+    """Give the numbers that sum it up; the last three tell where one cause alone reaches it."""
     return (
         Told("rate", _("water leaves"), state.rate, "mass_rate"),
-        Told("limit", _("precautions from"), USUAL.rate, "mass_rate"),
-        Told("times", _("times that rate"), state.times, "ratio"),
-        Told("wind", _("or wind at most"), _wind(state), "wind"),
-        Told("concrete", _("or concrete at most"), state.concrete, "warmth"),
-        Told("humidity", _("or humidity at least"), _humidity(state), "ratio"),
+        Told("limit", _("limit: precautions"), USUAL.rate, "mass_rate"),
+        Told("times", _("times the limit"), state.times, "ratio"),
+        Told("wind", _("limit at a wind of"), _wind(state), "wind"),
+        Told("concrete", _("limit at concrete of"), state.concrete, "warmth"),
+        Told("humidity", _("limit at humidity of"), _humidity(state), "ratio"),
     )
 
 
 def _wind(state: Drying) -> float | str:
     if state.wind < 0:
-        return _("not enough")
-    return state.wind if state.wind < GALE else _("any")
+        return _("even still air")
+    return state.wind if state.wind < GALE else _("never")
 
 
 def _humidity(state: Drying) -> float | str:
     if state.humidity > 1:
-        return _("not enough")
-    return state.humidity if state.humidity > 0 else _("any")
+        return _("even in fog")
+    return state.humidity if state.humidity > 0 else _("never")

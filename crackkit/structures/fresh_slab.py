@@ -76,7 +76,10 @@ class FreshSlab:
                 {"wind": BREAK * self.wind} if self.wind > 0 else {},
             ),
             Count(
-                "fog", _("Fog over it"), "humidity", {"humidity": FOG} if self.humidity < FOG else {}
+                "fog",
+                _("Fog over it"),
+                "humidity",
+                {"humidity": FOG} if self.humidity < FOG else {},
             ),
             Count("cooler", _("As cool as the air"), "concrete", cooler),
         )
