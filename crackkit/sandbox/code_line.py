@@ -25,7 +25,7 @@ def code_line(structure, system: str) -> str:
 
     Parameters
     ----------
-    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl or GroundSlab
+    structure : object
         The structure.
     system : str
         ``"SI"`` or ``"US"``.
@@ -34,6 +34,13 @@ def code_line(structure, system: str) -> str:
     -------
     str
         A call of the class of the same name in `crackkit`; numbers carry twelve digits, so that
-        the ends of a range stay inside it.
+        the ends of a range stay inside it. A structure that cannot be typed in the sandbox is
+        imported and called as it is, in inner units.
     """
-    return FORMS[type(structure)].line(structure, system)
+    form = FORMS.get(type(structure))
+    return form.line(structure, system) if form else _as_it_is(structure)
+
+
+def _as_it_is(structure) -> str:
+    kind = type(structure)
+    return f"from {kind.__module__} import {kind.__name__}\n{structure!r}"

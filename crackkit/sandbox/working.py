@@ -9,7 +9,7 @@ from crackkit.units.display import digits
 from crackkit.words import _
 
 # The formulas are evaluated in N, mm, MPa whatever the answers are shown in.
-NOTE = _("Numbers are put into the formulas in N, mm and MPa.")
+NOTE = _("Numbers are put into the formulas in N, mm and MPa, unless a heading names other units.")
 
 
 class Row(NamedTuple):
