@@ -137,4 +137,11 @@ def cracks_told(outcome, view: View) -> tuple[str, ...]:
     if _pair(outcome) is None:
         long = _("one crack here, {width} wide, the next about {distance} away")
         short = _("{width} wide, the next {distance} away")
-    return tuple(text.format(distance=every, width=width) for text in (long, short))
+    words = tuple(text.format(distance=every, width=width) for text in (long, short))
+    other = outcome.control.across
+    if other is None or not other.band:
+        return words
+    other_width = shown(other.band.governing, "width", view.system)
+    return tuple(
+        _("{words}; the other way {width}").format(words=w, width=other_width) for w in words
+    )

@@ -7,11 +7,13 @@ import importlib
 
 _homes = {
     "Call": "crackkit.panels.call",
+    "Comparison": "crackkit.panels.comparison",
     "Finish": "crackkit.panels.finish",
     "LayoutCall": "crackkit.panels.layout_call",
     "MeasuredTable": "crackkit.panels.measured_table",
     "Panel": "crackkit.panels.panel",
     "Predict": "crackkit.panels.predict",
+    "Prices": "crackkit.panels.prices",
     "PublishedTable": "crackkit.panels.published_table",
     "Quiz": "crackkit.panels.quiz",
     "StartPage": "crackkit.panels.start_page",

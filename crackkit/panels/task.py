@@ -9,10 +9,10 @@ from crackkit.learning.task import HoldTask
 from crackkit.panels.exercise import Exercise, ExerciseView
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences, preferences
+from crackkit.panels.price_book import PriceBook, price_book
 from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import front_end
 from crackkit.structures.fields import inputs
-from crackkit.units import shown
 from crackkit.words import _
 
 
@@ -58,9 +58,15 @@ class Task(Exercise):
         Lesson in the record of the learner's work.
     choices : Preferences, optional
         Units and theme; those shared by the whole kernel if left out.
+    book : PriceBook, optional
+        Prices, where the budget is one of money; those shared by the whole kernel if left out.
 
     Attributes
     ----------
+    job : HoldTask
+        The task, at the prices that count now.
+    book : PriceBook or None
+        Where the prices come from; None where bars are weighed.
     panel : Panel
         The live panel.
     """
@@ -70,16 +76,31 @@ class Task(Exercise):
         task: HoldTask | Callable[..., HoldTask],
         lesson: str,
         choices: Preferences | None = None,
+        book: PriceBook | None = None,
     ):
         chosen = choices or preferences()
         self.job = task if isinstance(task, HoldTask) else task(system=chosen.system)
-        view = TaskView(title=self.job.title, task=self.job.story, words=_words())
+        self.book = None
+        if self.job.money:
+            self._take_prices(book or price_book())
+        words = _words() | {"check": self.job.budget.words["check"]}
+        view = TaskView(title=self.job.title, task=self.job.story, words=words)
         super().__init__(view, lesson, self.job.key, chosen)
         self.panel = Panel(self.job.structure, self.job.locked, choices=chosen)
         self.panel.watch(self._on_change)
         self.checked = None
         self.box = ipywidgets.VBox([self.view, self.panel.view])
         self.listen()
+
+    def _take_prices(self, book: PriceBook) -> None:
+        self.book, self.job = book, self.job.at_prices(book.prices)
+        book.observe(self._on_prices, "prices")
+
+    @surfaced
+    def _on_prices(self, change) -> None:
+        self.job = self.job.at_prices(change.new)
+        with self.view.hold_sync():
+            self.show()
 
     def act(self, name: str, _message: dict) -> None:
         """Do what the button asks for: ``check``."""
@@ -94,7 +115,7 @@ class Task(Exercise):
         checks = self.job.assess(structure, outcome, self.system)
         passed = all(check.ok for check in checks)
         answer = {i.path: i.value for i in inputs(structure) if i.path in self.job.free}
-        answer["steel_mass"] = outcome.steel_mass
+        answer[self.job.budget.name] = self.job.budget.spent(structure, outcome)
         score = self.job.score(checks, outcome)
         self.store.record(self.lesson, self.item, answer, passed, score)
         self.show()
@@ -115,14 +136,14 @@ class Task(Exercise):
         self.view.tally = self._best()
 
     def _budget(self) -> dict:
-        mass, most = self.panel.outcome.steel_mass, self.job.most_bars(self.panel.structure)
-        text = _("Your bars: {mass} of {most}").format(
-            mass=shown(mass, "mass", self.system),
-            most=shown(most, "mass", self.system),
+        structure, outcome, budget = self.panel.structure, self.panel.outcome, self.job.budget
+        spent, most = budget.spent(structure, outcome), budget.most(structure)
+        text = budget.words["yours"].format(
+            spent=budget.shown(spent, self.system), most=budget.shown(most, self.system)
         )
-        share = mass / most
-        over = share > 1.0
-        return {"text": text, "share": min(share, 1.0), "over": _("over budget") if over else ""}
+        share = self.job.spent_share(structure, outcome)
+        over = _("over budget") if share > 1.0 else ""
+        return {"text": text, "share": min(share, 1.0), "over": over}
 
     def _show_checks(self) -> None:
         if self.checked is None:
@@ -132,7 +153,7 @@ class Task(Exercise):
         self.view.checks = [[c.ok, c.name, c.measured, c.wanted, c.text] for c in checks]
         missing = sum(not check.ok for check in checks)
         self.view.good = not missing
-        self.view.headline = _headline(missing)
+        self.view.headline = _missing(missing) or self.job.budget.words["reached"]
         self.view.stale = self.checked[0] != self.panel.structure
 
     def _best(self) -> str:
@@ -143,8 +164,11 @@ class Task(Exercise):
             return _("Best so far: {share} % of what is wanted.").format(
                 share=round(100 * (best.score or 0.0))
             )
-        mass = shown(best.answer["steel_mass"], "mass", self.system)
-        return _("Best so far: everything reached with {mass} of bars.").format(mass=mass)
+        budget = self.job.budget
+        if budget.name not in best.answer:  # done when the task had another budget
+            return _("Best so far: everything reached.")
+        spent = budget.shown(best.answer[budget.name], self.system)
+        return budget.words["best"].format(spent=spent)
 
     def _repr_mimebundle_(self, **kwargs):
         bundle = self.box._repr_mimebundle_(**kwargs)
@@ -154,9 +178,9 @@ class Task(Exercise):
         return (data, *rest) if rest else data
 
 
-def _headline(missing: int) -> str:
+def _missing(missing: int) -> str:
     if not missing:
-        return _("It holds. Your bars do all that is wanted.")
+        return ""
     if missing == 1:
         return _("Nearly. One thing is missing.")
     return _("Not yet. {n} things are missing.").format(n=missing)
@@ -164,7 +188,6 @@ def _headline(missing: int) -> str:
 
 def _words() -> dict[str, str]:
     return {
-        "check": _("Check my bars"),
         "goals": _("What is wanted"),
         "yes": _("reached"),
         "no": _("not yet"),

@@ -123,9 +123,11 @@ def opened(request, server, browser_window, home):
     shutil.rmtree(home / "crackkit", ignore_errors=True)
     key = request.module.LESSON
     page = LessonPage(browser_window.new_page(), server, PICTURES / key)
-    page.open(LESSONS / f"{key}.ipynb")
-    yield page
-    page.close()
+    try:
+        page.open(LESSONS / f"{key}.ipynb")
+        yield page
+    finally:  # a page left open would send the next one to another workspace
+        page.close()
 
 
 @pytest.fixture

@@ -27,6 +27,15 @@ def test_the_years_run_by_themselves_and_stop(panel):
     assert panel.text("age") == stopped
 
 
+def test_a_day_that_is_typed_stops_the_running_years(panel):
+    panel.type("age", "2 d")
+    panel.row("age").locator(".ck-run").click()
+    panel.page.wait_for_timeout(600)
+    panel.type("age", "700 d")
+    panel.page.wait_for_timeout(800)
+    assert panel.text("age").startswith("700")
+
+
 def test_the_slider_of_ages_runs_from_days_to_years(panel):
     slider = panel.row("age").locator("input[type='range']")
     slider.focus()

@@ -102,6 +102,7 @@ function controls(model, box, send) {
     const [range, entry] = plainSlider(spec, id);
     const { show } = rows.get(spec.path);
     const ends = { low: 1, high: 2 };
+    let ticking = 0;
     range.min = 0; range.max = TIMELINE; range.step = 1;
     const valueAt = (place) =>
       Math.round(ends.low * (ends.high / ends.low) ** (place / TIMELINE));
@@ -109,15 +110,23 @@ function controls(model, box, send) {
       (TIMELINE * Math.log(value / ends.low)) / Math.log(ends.high / ends.low));
     const go = (place) => { range.value = place; send.set(spec.path, valueAt(place)); };
     range.oninput = () => { halt(); go(Number(range.value)); };
+    // A day that did not come from this slider (typed, a button, the walk) stops it and moves it.
     rows.set(spec.path, {
       bound([low, high]) { ends.low = low; ends.high = high; },
       show([value, text]) {
-        const waits = send.waiting(spec.path) || ticking;
-        show([waits ? Number(range.value) : placeOf(value), text]);
+        const here = Number(range.value);
+        const own = send.waiting(spec.path) || valueAt(here) === Math.round(value);
+        if (!own) halt();
+        show([own ? here : placeOf(value), text]);
       },
     });
     const button = element("button", { type: "button", class: "ck-button ck-run" }, spec.runs[0]);
-    let ticking = 0;
+    entry.addEventListener("change", halt);
+    // Other buttons may set the day: what they say must not be run over by the next tick.
+    function pressed({ target }) {
+      const other = target.closest("button");
+      if (other && other !== button) halt();
+    }
     function halt() {
       clearInterval(ticking);
       ticking = 0;
@@ -134,9 +143,10 @@ function controls(model, box, send) {
     }
     button.addEventListener("click", () => {
       if (ticking) { halt(); return; }
-      if (Number(range.value) >= TIMELINE) range.value = 0;
+      if (Number(range.value) >= TIMELINE) go(0);
       button.textContent = spec.runs[1];
       ticking = setInterval(step, 30);
+      button.closest(".ck-panel").addEventListener("click", pressed);
     });
     return [range, entry, button];
   }
