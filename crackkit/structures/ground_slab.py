@@ -278,7 +278,9 @@ class GroundSlab:
         return (Count("next_crack", _("To the next crack"), "age", onward),)
 
     def handle_changes(self, path: str, value: float) -> dict:
-        """Translate a drag on the drawing into changes of inputs."""
+        """Translate a drag on the drawing into changes of inputs; ages are dragged in decades."""
+        if path == "decades":
+            return {"age": min(max(10.0**value, 1.0), LAST_DAY)}
         return {path: value}
 
     def solve(self) -> Outcome:

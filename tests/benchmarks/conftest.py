@@ -39,6 +39,11 @@ from crackkit.panels.panel import Panel
 from crackkit.structures.crack_control import CrackControl
 
 Panel(CrackControl(spacing=60.0))""",
+    "ground": """# the panel of a slab on the ground with many cracks, a year old
+from crackkit.panels.panel import Panel
+from crackkit.structures.ground_slab import GroundSlab
+
+Panel(GroundSlab(left=0.9, right=0.9, steel="12", spacing=100.0))""",
     "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
 import ipywidgets
 from IPython import get_ipython

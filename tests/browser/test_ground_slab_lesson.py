@@ -36,6 +36,16 @@ def test_a_day_that_is_typed_stops_the_running_years(panel):
     assert panel.text("age").startswith("700")
 
 
+def test_the_day_can_be_dragged_along_the_ages(panel):
+    panel.type("age", "30 d")
+    grip = panel.handle("decades")
+    grip.focus()
+    grip.press("PageDown")
+    panel.lesson.wait_until_idle()
+    days = float(panel.text("age").split("\u202f")[0])
+    assert days == round(30 * 10**0.5) and not panel.error()
+
+
 def test_the_slider_of_ages_runs_from_days_to_years(panel):
     slider = panel.row("age").locator("input[type='range']")
     slider.focus()

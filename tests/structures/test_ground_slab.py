@@ -223,3 +223,11 @@ def test_rules_between_walls_see_the_whole_slab_unless_joints_part_it():
     slab = replace(HELD, steel="12", spacing=150.0, jointed=True)
     assert slab_between_walls(replace(slab, through="through"), 5e-4).length == slab.length
     assert slab_between_walls(slab, 5e-4).length == pytest.approx(slab.length / slab.panels)
+
+
+@given(st.floats(-1.0, 5.0))
+def test_an_age_is_dragged_in_decades_and_stays_in_range(decades):
+    age = FREE.handle_changes("decades", decades)["age"]
+    assert 1.0 <= age <= 3650.0
+    if 0.0 <= decades <= 3.5:
+        assert age == pytest.approx(10.0**decades)
