@@ -26,9 +26,10 @@ _COMMON = {
     "exposure": "dry",
     "model": "ACI",
 }
-# 24 m long and 150 mm thick.
+# 24 m long, 6 m wide and 150 mm thick.
 _IN_METRES = {
     "length": 24000.0,
+    "width": 6000.0,
     "thickness": 150.0,
     "joint_every": 4500.0,
     "steel": "none",
@@ -38,9 +39,10 @@ _IN_METRES = {
     "code": "EN",
     "yield_strength": 500.0,
 }
-# The same for those who build in feet: 80 ft and 6 in.
+# The same for those who build in feet: 80 ft, 20 ft and 6 in.
 _IN_FEET = {
     "length": 80 * FOOT,
+    "width": 20 * FOOT,
     "thickness": 6 * INCH,
     "joint_every": 15 * FOOT,
     "steel": "none",
@@ -87,6 +89,7 @@ def walk(system: str = "SI") -> tuple[WalkStep, ...]:
         _sheets_step(held),
         *_joint_steps(system, held),
         *_bar_steps(system, held),
+        *_sides_steps(system, held),
         _curing_step(system, held),
     )
 
@@ -98,11 +101,13 @@ def _start(system: str) -> dict:
         "age": floor.age,
         "left": 0.0,
         "right": 0.0,
+        "sides": 0.0,
         "base": floor.base,
         "jointed": False,
         "cut_age": EARLY,
         "steel": "none",
         "place": "top",
+        "both_ways": False,
         "curing": floor.curing,
     }
 
@@ -209,6 +214,33 @@ def _bars_told(system: str) -> dict:
     size = BARS[system]["steel"]
     name = size if size.startswith("#") else _("{n} mm").format(n=size)
     return {"size": name, "spacing": shown(BARS[system]["spacing"], "size", system)}
+
+
+def _sides_steps(system: str, held: dict) -> tuple[WalkStep, ...]:
+    tied = held | BARS[system] | {"sides": 1.0}
+    return (
+        WalkStep(
+            _(
+                "The bars are up again. Now the long sides are tied to walls too: under Held by "
+                "set the sides to 1, and look at the plan."
+            ),
+            tied,
+            _(
+                "Now it cracks along as well, from gate to back wall. All bars run the same way "
+                "as this crack: none crosses it, and it opens wide. A slab cracks across each way "
+                "in which it is held."
+            ),
+            from_start=True,
+        ),
+        WalkStep(
+            _("Lay the same bars across too: under Bars switch it on."),
+            tied | {"both_ways": True},
+            _(
+                "Fine cracks both ways, for twice the steel. Bars hold the cracks that they "
+                "cross, and no others. Had the sides been left free, half of it would do."
+            ),
+        ),
+    )
 
 
 def _curing_step(system: str, held: dict) -> WalkStep:

@@ -37,7 +37,7 @@ def _after(system: str, changes: dict):
 
 
 def _walk_promises(system: str) -> dict[str, bool]:
-    free, walls, sheets, early, late, bars, lost, cured = (
+    free, walls, sheets, early, late, bars, lost, tied, mat, cured = (
         _after(system, step.changes) for step in walk(system)
     )
     once = walls.ground.wild[0]
@@ -59,6 +59,12 @@ def _walk_promises(system: str) -> dict[str, bool]:
         "bars do not delay the first crack": abs(bars.ground.first - walls.ground.first) < 0.5,
         "bars on the ground hold nothing": abs(widest(lost) / widest(walls) - 1) < 1e-9,
         "though they were paid for": lost.steel_mass == bars.steel_mass > 0.0,
+        "held at its sides it cracks along": len(tied.across.wild) == 1
+        and tied.verdict.key == TOO_WIDE
+        and not tied.across.steel,
+        "bars across hold that too": mat.verdict.key == TIGHT and len(mat.across.wild) > 1,
+        "for twice the steel": mat.steel_mass == 2 * tied.steel_mass,
+        "with free sides none comes along": not bars.across.cracks,
         "cured longer it cracks weeks later": cured.ground.first
         > 3 * first_day(system, SHORT_CURE),
         "and the crack is narrower": widest(cured) < 0.85 * widest(walls),
