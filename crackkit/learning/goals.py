@@ -4,9 +4,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from crackkit.learning import choice_checks as choosing
+from crackkit.learning import ground_bare_checks as bare
 from crackkit.learning import ground_checks as grounded
 from crackkit.learning import holding_checks as holding
 from crackkit.learning import laying_checks as laying
+from crackkit.learning import money_checks as paying
 from crackkit.learning import pulled_checks as pulling
 from crackkit.learning.check import Check
 from crackkit.units import shown
@@ -106,10 +108,18 @@ def _joints(_task, system: str) -> str:
     return text.format(width=shown(grounded.JOINT[system], "width", system))
 
 
-def _strip(task, system: str) -> str:
-    text = _("On a strip {wide} wide, from wall to wall, the bars weigh at most {steel}.")
-    steel = shown(task.most_steel, "mass", system)
-    return text.format(wide=grounded.STRIP[system], steel=steel)
+def _bare(task, system: str) -> str:
+    text = _(
+        "Where too few bars run to hold a crack, joints are {far} apart at most, and the pull "
+        "stays below {share} of the strength: friction and shrinkage are never sure."
+    )
+    far = shown(bare.longest_panel(task.structure.thickness), "length", system)
+    return text.format(far=far, share=f"{bare.MOST_PULL:.1f}")
+
+
+def _money(task, _system: str) -> str:
+    text = _("It costs at most {most}: for that somebody else offers it.")
+    return text.format(most=task.budget.shown(task.budget.most(task.structure)))
 
 
 def _moist(_task, system: str) -> str:
@@ -157,7 +167,8 @@ ROOM_INSIDE = Goal(_plain(_("The stones of the concrete pass between the bars.")
 COVER_AROUND = Goal(_plain(_("The cover is at least what this place asks for.")), pulling.cover)
 FINE_BESIDE_JOINTS = Goal(_fine_beside_joints, grounded.fine)
 JOINTS = Goal(_joints, grounded.joints)
-STRIP = Goal(_strip, grounded.steel)
+BARE = Goal(_bare, bare.bare)
+MONEY = Goal(_money, paying.money)
 LIES = Goal(_plain(_("Whatever bars there are lie in the concrete.")), grounded.lies)
 SAW = Goal(_plain(_("Joints, if any, are cut before the floor cracks.")), grounded.saw)
 MOIST = Goal(_moist, grounded.curing)
@@ -175,4 +186,4 @@ PULLED = (
     ROOM_INSIDE,
     COVER_AROUND,
 )
-GROUND = (FINE_BESIDE_JOINTS, JOINTS, STRIP, LIES, SAW, MOIST)
+GROUND = (FINE_BESIDE_JOINTS, JOINTS, BARE, MONEY, LIES, SAW, MOIST)

@@ -10,19 +10,18 @@ JOINT = {"SI": 1.0, "US": 1.016}  # mm; 0.04 in
 """Opening from which the two faces of a joint no longer carry a wheel from one panel to the next:
 about 0.9 mm or 0.035 in is common practice (from memory)."""
 MOST_CURING = 7.0  # days until the boats come
-STRIP = {"SI": _("1 m"), "US": _("3 ft 3 in (1 m)")}  # width of the strip that is weighed
 
 
 def fine(_task, structure, outcome, system: str) -> Check:
     """Check the cracks that came where no joint was cut."""
     name, limit = _("Cracks"), outcome.verdict.limit.width
     wanted = _("{w} or less").format(w=shown(limit, "width", system))
-    wild = outcome.ground.wild
+    wild = [crack for state in _both(outcome) for crack in state.wild]
     if not wild:
         text = _("It has cracked nowhere but at its joints.")
         return Check("width", name, True, _("no crack"), wanted, text)
     width = max(crack.width for crack in wild)
-    if width <= limit and not outcome.ground.complete:
+    if width <= limit and not all(state.complete for state in _both(outcome)):
         text = _("More cracks come than can be counted here. Try other bars.")
         return Check("width", name, False, _("not known"), wanted, text)
     ok, off = width <= limit, shown(abs(width - limit), "width", system)
@@ -30,9 +29,17 @@ def fine(_task, structure, outcome, system: str) -> Check:
     return Check("width", name, ok, shown(width, "width", system), wanted, text.format(off=off))
 
 
+def _both(outcome) -> tuple:
+    """How it fares along, and across."""
+    return (outcome.ground, outcome.across)
+
+
 def _advice(structure) -> str:
     if not structure.area:
-        return _("Nothing holds this crack: bars in the floor would share it out.")
+        return _(
+            "Nothing holds this crack: bars in the floor would share it out. Or take away what "
+            "holds the floor."
+        )
     if structure.bar.area / structure.spacing < 0.004 * structure.thickness:
         return _("So few bars yield in the first crack. Take far more of them.")
     return _("Thinner bars closer by, or more steel.")
@@ -42,7 +49,8 @@ def joints(_task, structure, outcome, system: str) -> Check:
     """Check that no joint opens too far for a small wheel."""
     name, limit = _("Joints"), JOINT[system]
     wanted = _("{w} or less").format(w=shown(limit, "width", system))
-    opened = max((joint.opening for joint in outcome.ground.joints), default=None)
+    found = (joint.opening for state in _both(outcome) for joint in state.joints)
+    opened = max(found, default=None)
     if opened is None:
         return Check("joint", name, True, _("no joints"), wanted, _("No joint to trip over."))
     ok, off = opened <= limit, shown(abs(opened - limit), "width", system)
@@ -53,21 +61,10 @@ def joints(_task, structure, outcome, system: str) -> Check:
 def _hold(structure) -> str:
     if not structure.area:
         return _(
-            "Between walls all the movement gathers in one joint, and nothing holds it. Bars do."
+            "Where the ends are held all the movement gathers in one joint, and nothing holds it. "
+            "Bars do; or set an end free."
         )
     return _("Too few bars run through it: they yield. Take more of them.")
-
-
-def steel(task, _structure, outcome, system: str) -> Check:
-    """Check the mass of the bars against the budget."""
-    mass, most = outcome.steel_mass, task.most_steel
-    ok, off = mass <= most, shown(abs(mass - most), "mass", system)
-    wanted = _("{m} or less").format(m=shown(most, "mass", system))
-    text = _("{off} to spare.")
-    if not ok:
-        text = _("{off} too heavy. Thinner bars keep cracks as fine with less steel.")
-    measured = shown(mass, "mass", system)
-    return Check("steel", _("Steel"), ok, measured, wanted, text.format(off=off))
 
 
 def lies(_task, structure, _outcome, _system: str) -> Check:

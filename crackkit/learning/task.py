@@ -1,10 +1,13 @@
 """A task: make a structure hold, within a budget. Whatever the mechanics accepts is right."""
 
+import math
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from crackkit.learning.budgets import MoneyBudget, SteelBudget
 from crackkit.learning.check import Check, givens
 from crackkit.learning.goals import Goal
+from crackkit.learning.prices import PriceList
 from crackkit.structures.fields import inputs
 
 # A member must carry more than the load of every day before it gives way. Load factors of 1.2 to
@@ -39,6 +42,8 @@ class HoldTask:
     share : callable
         From a solution to the share of the budget that is left for bars [-], where it buys
         something else as well.
+    money : MoneyBudget, optional
+        Where the budget is one of money; the bars are then not weighed.
     """
 
     key: str
@@ -50,6 +55,16 @@ class HoldTask:
     asks: tuple[Goal, ...]
     reserve: float = RESERVE
     share: Callable = _whole
+    money: MoneyBudget | None = None
+
+    @property
+    def budget(self) -> MoneyBudget | SteelBudget:
+        """What may be spent, of money or of bars."""
+        return self.money or SteelBudget(self.most_steel, self.share)
+
+    def at_prices(self, prices: PriceList) -> "HoldTask":
+        """Give the task at other prices; one whose bars are weighed stays as it is."""
+        return replace(self, money=self.money.at(prices)) if self.money else self
 
     def most_bars(self, structure) -> float:
         """Budget that is left for bars [kg] in a solution."""
@@ -85,7 +100,14 @@ class HoldTask:
         return (*givens(self, structure), *asked)
 
     def score(self, checks, outcome) -> float:
-        """Rate a solution: below 1 the share that is reached [-], above 1 by the steel spared."""
+        """Rate a solution: below 1 the share that is reached [-], above 1 by what is spared."""
         if not all(check.ok for check in checks):
             return sum(check.ok for check in checks) / len(checks)
-        return 2.0 - outcome.steel_mass / self.most_bars(outcome.structure)
+        return 2.0 - self.spent_share(outcome.structure, outcome)
+
+    def spent_share(self, structure, outcome) -> float:
+        """Share of the budget that a solution spends [-]; of no budget nothing, or without end."""
+        spent, most = self.budget.spent(structure, outcome), self.budget.most(structure)
+        if most == 0:
+            return math.inf if spent else 0.0
+        return spent / most
