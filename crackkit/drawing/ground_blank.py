@@ -2,12 +2,15 @@
 
 import numpy as np
 
-from crackkit.drawing.frames import PLAIN, Along, View
+from crackkit.drawing.frames import PLAIN, Along, Frame, View
 from crackkit.drawing.ground_ages import age_words
 from crackkit.drawing.ground_base import base_name
 from crackkit.drawing.ground_body import DEPTHS, GroundBody, height_notes
+from crackkit.drawing.ground_frames import PLAN
 from crackkit.drawing.ground_held import bars_told
 from crackkit.drawing.ground_movement import held_words
+from crackkit.drawing.ground_plan import GroundPlan, laid, plan_shapes
+from crackkit.drawing.ground_plan_words import scale_words
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Arrow, Picture, Text, line, rectangle
 from crackkit.drawing.words_on import paragraph
@@ -40,8 +43,10 @@ def before(structure, view: View = PLAIN) -> Picture:
     width = float(np.clip(view.width or 840.0, *WIDTHS))
     along = Along(SIDE, width - SIDE, structure.length)
     body = GroundBody(structure, along, TOP, DEPTH)
-    facts = _facts(body, view, body.under + 50.0, width - 2 * SIDE)
-    shapes = (*_slab(body, view), *facts)
+    plan = _plan(body)
+    drawn = _("section: {height}").format(height=height_notes(body)[0]), _plan_note(plan)
+    facts = _facts(body, view, plan.bottom + 32.0, width - 2 * SIDE, drawn)
+    shapes = (*_slab(body, view), *plan_shapes(plan), *facts)
     return Picture(width, facts[-1].y + 16.0, shapes, _("Your call"), _told(structure, view))
 
 
@@ -58,12 +63,23 @@ def sheet(structure, view: View = PLAIN) -> Picture:
     body = GroundBody(structure, Along(90.0, 910.0, structure.length), 74.0, DEPTH)
     shapes = (
         *_slab(body, view),
-        *_facts(body, view, body.under + 56.0, 320.0),
+        *_facts(body, view, body.under + 56.0, 320.0, height_notes(body)[:1]),
         rectangle(430.0, 226.0, 480.0, 104.0, "support"),
         Text(440.0, 244.0, _("room to sketch"), "note"),
         *written_lines(QUESTIONS, FIRST_TASK, TASK),
     )
     return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
+
+
+def _plan(body: GroundBody) -> GroundPlan:
+    """Lay the slab, seen from above, below its section."""
+    along, top = body.along, body.under + 44.0
+    room = Frame(along.left, top, along.right - along.left, (along.right - along.left) / PLAN)
+    return laid(body.structure, room, along)
+
+
+def _plan_note(plan: GroundPlan) -> str:
+    return _("from above: {scale}").format(scale=scale_words(plan))
 
 
 def _slab(body: GroundBody, view: View) -> list:
@@ -90,6 +106,7 @@ def slab_texts(structure, view: View) -> list[str]:
     """What is known of it: base, thickness, joints, bars, curing."""
     texts = [
         _("on {base}").format(base=base_name(structure.base)[-1]),
+        _("{width} wide").format(width=shown(structure.width, "length", view.system)),
         _("{thickness} thick").format(thickness=shown(structure.thickness, "size", view.system)),
         _joints(structure, view),
         _bars(structure, view),
@@ -114,13 +131,16 @@ def _bars(structure, view: View) -> str:
         "ground": _("on the ground"),
     }
     told = bars_told(structure, view)
-    return told if structure.bar is None else f"{told}, {places[structure.place]}"
+    if structure.bar is None:
+        return told
+    told = _("{bars}, both ways").format(bars=told) if structure.both_ways else told
+    return f"{told}, {places[structure.place]}"
 
 
-def _facts(body: GroundBody, view: View, y: float, room: float) -> list:
+def _facts(body: GroundBody, view: View, y: float, room: float, drawn=()) -> list:
     """What is known of the slab, and how it is drawn."""
-    texts = "; ".join([*slab_texts(body.structure, view), height_notes(body)[0]])
-    return paragraph(body.along.left, y, texts, "label", room, 6)
+    texts = "; ".join([*slab_texts(body.structure, view), *drawn])
+    return paragraph(body.along.left, y, texts, "label", room, 8)
 
 
 def _told(structure, view: View) -> str:
@@ -131,6 +151,7 @@ def _told(structure, view: View) -> str:
             (_("left end"), structure.left),
             (_("middle"), structure.middle),
             (_("right end"), structure.right),
+            (_("sides"), structure.sides),
         )
         if degree > 0
     ]

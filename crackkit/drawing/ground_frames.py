@@ -14,6 +14,9 @@ from crackkit.drawing.frames import (
 )
 
 MARGIN = 56.0  # beside the slab at both ends: numbers of the axes, what holds the ends
+SECTION = 166.0  # height of heading and section over the plan
+PLAN, LOW = 4.0, 92.0  # length over height of the plan, and its least height
+STRIP = 146.0  # height of caption and strip of stresses under the plan
 
 
 @dataclass(frozen=True)
@@ -24,6 +27,7 @@ class GroundLayout:
     height: float
     movement: Frame
     stretch: Frame
+    plan: Frame
     held: Frame
     scale: Frame
     timeline: Frame
@@ -41,33 +45,45 @@ def ground_layout(view: View) -> GroundLayout:
 def _wide(width: float) -> GroundLayout:
     """The bands on the left; verdict, timeline and scale on the right."""
     left, right = width - RIGHT - 54, width - RIGHT - 14
+    stretch, plan = _stretch(14, 174, left)
+    held = stretch.bottom + 10
     return GroundLayout(
         width=width,
-        height=770,
-        movement=Frame(14, 8, left, 176),
-        stretch=Frame(14, 194, left, 286),
-        held=Frame(14, 490, left, 208),
+        height=held + 256,
+        movement=Frame(14, 8, left, 160),
+        stretch=stretch,
+        plan=plan,
+        held=Frame(14, held, left, 186),
         verdict=Frame(right, 12, RIGHT, 104),
-        timeline=Frame(right, 130, RIGHT, 350),
-        scale=Frame(right, 490, RIGHT, 208),
-        tiles=tile_frames(14, 710, width - 18, 6, 6),
+        timeline=Frame(right, 130, RIGHT, held - 144),
+        scale=Frame(right, held, RIGHT, 186),
+        tiles=tile_frames(14, held + 196, width - 18, 6, 6),
     )
 
 
 def _narrow(width: float) -> GroundLayout:
     """Everything below each other."""
     full = width - 28
+    stretch, plan = _stretch(14, 270, full)
+    held = stretch.bottom + 10
     return GroundLayout(
         width=width,
-        height=1424,
+        height=held + 832,
         verdict=Frame(14, 10, full, 84),
-        movement=Frame(14, 104, full, 176),
-        stretch=Frame(14, 290, full, 286),
-        held=Frame(14, 586, full, 208),
-        scale=Frame(14, 804, full, 178),
-        timeline=Frame(14, 994, full, 296),
-        tiles=tile_frames(14, 1300, full + 10, 3, 6),
+        movement=Frame(14, 104, full, 160),
+        stretch=stretch,
+        plan=plan,
+        held=Frame(14, held, full, 186),
+        scale=Frame(14, held + 196, full, 178),
+        timeline=Frame(14, held + 386, full, 312),
+        tiles=tile_frames(14, held + 708, full + 10, 3, 6),
     )
+
+
+def _stretch(left: float, top: float, width: float) -> tuple[Frame, Frame]:
+    """Give the second band, and in it the plan, as high as a slab four times longer than wide."""
+    plan = Frame(left, top + SECTION, width, max((width - 2 * MARGIN) / PLAN, LOW))
+    return Frame(left, top, width, SECTION + plan.height + STRIP), plan
 
 
 def along_ground(frame: Frame, length: float) -> Along:

@@ -8,7 +8,6 @@ from crackkit.drawing.labels import width_of
 from crackkit.drawing.pulled_chart import AlongChart
 from crackkit.drawing.shapes import Polyline, Text, rectangle
 from crackkit.drawing.words_on import heading
-from crackkit.mechanics.base_friction import base
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.units import shown
 from crackkit.words import _
@@ -20,7 +19,7 @@ HEADROOM = 1.2
 def ground_held(outcome, frame: Frame, view: View) -> list:
     """Draw the band: the slip along the slab, and in words what holds a crack."""
     state, s = outcome.ground, outcome.structure
-    under = base(s.base)
+    under = s.under
     most = HEADROOM * max(float(np.abs(state.slip).max()), under.slip)
     along = along_ground(frame, s.length)
     chart = AlongChart(along, frame.top + TOP, frame.bottom - FOOT, -most, most)
@@ -70,7 +69,7 @@ def _below(outcome, frame: Frame, view: View) -> list:
 
 
 def _base_words(outcome, view: View) -> tuple[str, ...]:
-    under = base(outcome.structure.base)
+    under = outcome.structure.under
     slip = shown(under.slip, "movement", view.system)
     share = f"{under.coefficient:g}"
     return (
@@ -81,7 +80,7 @@ def _base_words(outcome, view: View) -> tuple[str, ...]:
         _("curve: slip to the right; from {slip} it slides against {share} × weight").format(
             slip=slip, share=share
         ),
-        _("curve: slip to the right").format(),
+        _("curve: slip to the right"),
     )
 
 

@@ -10,14 +10,13 @@ from crackkit.drawing.labels import width_of
 from crackkit.drawing.movement_band import ROOM, exaggeration, factor_notes
 from crackkit.drawing.shapes import Arrow, Polygons, Polyline, Text
 from crackkit.drawing.words_on import Label, heading, label_row
-from crackkit.mechanics.base_friction import base
 from crackkit.structures.outcome import Lengthening
 from crackkit.units import shown
 from crackkit.words import _
 
 STILL = 1e-3  # mm that nobody would call a movement
 SEEN = 0.05  # mm, from which the way of an end is told
-TOP = 66.0  # of the slab below the top of the band
+TOP = 60.0  # of the slab below the top of the band
 WIDEST_GAP = 0.35  # of the length of a piece
 ARROWS = 18  # places where friction is drawn
 LONGEST = 15.0  # of these arrows
@@ -38,7 +37,7 @@ def ground_movement(outcome, frame: Frame, view: View) -> list:
         *body.holds(),
         body.concrete("ghost"),
         *_creep(outcome, body),
-        *held_words(body, view, _end_words(outcome, view)),
+        *held_words(body, view, end_words(outcome, view)),
         *_friction(outcome, body),
         *_lines(body),
     ]
@@ -107,7 +106,7 @@ def _creep(outcome, body: GroundBody) -> list:
     return shapes
 
 
-def _end_words(outcome, view: View) -> tuple[str, str]:
+def end_words(outcome, view: View) -> tuple[str, str]:
     """How far each end has crept in."""
     slip = outcome.ground.slip
     ways = max(float(slip[0]), 0.0), max(-float(slip[-1]), 0.0)
@@ -171,7 +170,7 @@ def _first_pieces(state) -> list[int]:
 
 def _friction(outcome, body: GroundBody) -> list:
     """Arrows under the base: how it holds back, bold where the slab slides on it."""
-    under, y = base(outcome.structure.base), body.under + 9.0
+    under, y = outcome.structure.under, body.under + 9.0
     x = (np.arange(ARROWS) + 0.5) * (body.along.length / ARROWS)
     share = np.clip(np.interp(x, outcome.ground.x, outcome.ground.slip) / under.slip, -1.0, 1.0)
     shapes = []
@@ -186,7 +185,7 @@ def _friction(outcome, body: GroundBody) -> list:
 
 def _lines(body: GroundBody) -> list:
     """Name the base, and say what the arrows are."""
-    y, left, right = body.under + 31.0, body.along.left, body.along.right
+    y, left, right = body.under + 29.0, body.along.left, body.along.right
     told = (
         _("arrows: friction, bold where it slides"),
         _("bold arrows: it slides"),

@@ -5,7 +5,8 @@ from crackkit.drawing.ground_ages import age_words, day_words
 from crackkit.drawing.ground_blank import before, sheet
 from crackkit.drawing.ground_frames import GroundLayout, ground_layout
 from crackkit.drawing.ground_held import ground_held
-from crackkit.drawing.ground_movement import ground_movement
+from crackkit.drawing.ground_movement import end_words, ground_movement
+from crackkit.drawing.ground_plan_words import cracks_along
 from crackkit.drawing.ground_stretch import ground_stretch
 from crackkit.drawing.ground_timeline import ground_timeline
 from crackkit.drawing.ground_widths import ground_widths
@@ -37,7 +38,7 @@ def picture(outcome, view: View = PLAIN) -> Picture:
     shapes = (
         *verdict_card(outcome, layout.verdict, view),
         *ground_movement(outcome, layout.movement, view),
-        *ground_stretch(outcome, layout.stretch, view),
+        *ground_stretch(outcome, layout.stretch, layout.plan, view),
         *ground_held(outcome, layout.held, view),
         *ground_widths(outcome, layout.scale, view),
         *ground_timeline(outcome, layout.timeline, view),
@@ -69,21 +70,26 @@ def _tile(told, room: float, view: View) -> tuple[str, str]:
 def description(outcome, view: View = PLAIN) -> str:
     """Say in words what the picture shows, for readers who cannot see it."""
     sentences = [_age_sentence(outcome, view), _crack_sentence(outcome, view)]
-    sentences += [_joint_sentence(outcome, view), _next_sentence(outcome), outcome.verdict.why]
+    sentences += [cracks_along(outcome.across, view), _joint_sentence(outcome, view)]
+    sentences += [_next_sentence(outcome), outcome.verdict.why]
     return " ".join(sentence for sentence in sentences if sentence)
 
 
 def _age_sentence(outcome, view: View) -> str:
-    text = _("After {age} it wants to shrink by {free}; it is {movement} shorter.")
+    left, right = end_words(outcome, view)
+    text = _("After {age} it wants to shrink by {free}; left end: {left}, right end: {right}.")
     return text.format(
         age=age_words(outcome.structure.age),
         free=shown(outcome.ground.free, "strain", view.system),
-        movement=shown(max(-outcome.movement.largest, 0.0), "movement", view.system),
+        left=left,
+        right=right,
     )
 
 
 def _crack_sentence(outcome, view: View) -> str:
     wild = outcome.ground.wild
+    if not wild and outcome.across.wild:
+        return _("No crack runs across it.")
     if not wild:
         return _("It has no crack.")
     widest = shown(max(crack.width for crack in wild), "width", view.system)
@@ -96,7 +102,7 @@ def _crack_sentence(outcome, view: View) -> str:
 
 
 def _joint_sentence(outcome, view: View) -> str:
-    joints = outcome.ground.joints
+    joints = outcome.ground.joints + outcome.across.joints
     if not joints:
         return ""
     widest = shown(max(joint.opening for joint in joints), "width", view.system)
@@ -104,7 +110,7 @@ def _joint_sentence(outcome, view: View) -> str:
 
 
 def _next_sentence(outcome) -> str:
-    births = [b for _start, past in outcome.ground.pieces for b in past.cracks.age.tolist()]
+    births = outcome.ground.births + outcome.across.births
     later = min((b for b in births if b > outcome.structure.age), default=None)
     if later is None:
         return ""

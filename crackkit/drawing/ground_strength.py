@@ -10,14 +10,24 @@ from crackkit.drawing.shapes import Polyline, Text, line
 from crackkit.drawing.words_on import wrapped
 from crackkit.words import _
 
-TOP, FOOT = 178.0, 26.0  # of the chart below the top of the band, and over its bottom
+FOOT = 26.0  # below the chart
 HEADROOM = 1.06  # over the greatest strength
 
 
-def strength_strip(outcome, frame: Frame, view: View) -> list:
-    """Draw the strip."""
+def strength_strip(outcome, frame: Frame, top: float, view: View) -> list:
+    """Draw the strip at the foot of a band.
+
+    Parameters
+    ----------
+    outcome : Outcome
+    frame : Frame
+        The band.
+    top : float
+        Of the chart [drawing units].
+    view : View
+    """
     state = outcome.ground
-    chart = _chart(state, frame, outcome.structure.length)
+    chart = _chart(state, frame, top, outcome.structure.length)
     felt, borne = chart.lines(state.x, [state.felt, state.strength])
     pulled = felt.copy()
     pulled[:, 1] = np.minimum(felt[:, 1], chart.zero)
@@ -30,12 +40,12 @@ def strength_strip(outcome, frame: Frame, view: View) -> list:
     ]
 
 
-def _chart(state, frame: Frame, length: float) -> AlongChart:
+def _chart(state, frame: Frame, top: float, length: float) -> AlongChart:
     high = HEADROOM * max(float(state.strength.max()), float(state.stress.max()))
     low = min(float(state.stress.min()), 0.0)
     low = 0.0 if low > -0.02 * high else 1.1 * low
     along = along_ground(frame, length)
-    return AlongChart(along, frame.top + TOP, frame.bottom - FOOT, low, high)
+    return AlongChart(along, top, frame.bottom - FOOT, low, high)
 
 
 def _key(outcome, chart: AlongChart, frame: Frame) -> list:

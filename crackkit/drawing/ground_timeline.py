@@ -12,6 +12,7 @@ import numpy as np
 from crackkit.drawing.axes import tick_text, ticks
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.ground_ages import age_words, day_words
+from crackkit.drawing.ground_day import day_grip
 from crackkit.drawing.labels import GAP, width_of
 from crackkit.drawing.shapes import Circle, Lines, Polygon, Polyline, Text, line, rectangle
 from crackkit.drawing.words_on import Label, label_row
@@ -29,7 +30,7 @@ TICKS = (
     (365.0, _("1 y")),
     (3650.0, _("10 y")),
 )
-HEAD, BETWEEN, FOOT = 58.0, 42.0, 26.0  # over, between and below the charts
+HEAD, BETWEEN, FOOT = 76.0, 42.0, 26.0  # over, between and below the charts
 LOWER = 0.36  # share of the room that the lower chart has
 
 
@@ -75,11 +76,20 @@ def ground_timeline(outcome, frame: Frame, view: View) -> list:
     upper, lower = _charts(outcome, frame)
     return [
         Text(frame.left, frame.top + 14, _("Stress over strength, day by day"), "label_bold"),
+        Text(frame.left, frame.top + 31, _("line: from end to end; dashed: across"), "note"),
         *_stress(outcome, upper),
         *_births(outcome, upper),
         *_shrinkage(outcome, lower, frame, view),
         *_foot(lower),
         *_now(outcome, upper, lower),
+        *day_grip(
+            outcome.structure,
+            float(upper.x(outcome.structure.age)),
+            upper.top,
+            upper.bottom,
+            upper.right - upper.left,
+            view,
+        ),
     ]
 
 
@@ -113,9 +123,7 @@ def tension_in_time(state) -> tuple[np.ndarray, np.ndarray]:
 
 
 def _stress(outcome, chart: _Chart) -> list:
-    ages, share = tension_in_time(outcome.ground)
-    seen = ages >= FIRST
-    points = chart.points(ages[seen], share[seen])
+    points, across = (_worst(state, chart) for state in (outcome.ground, outcome.across))
     area = np.concatenate([points, [(points[-1, 0], chart.bottom), (points[0, 0], chart.bottom)]])
     y = float(chart.y(1.0))
     values = np.array([0.0, 0.5])
@@ -129,14 +137,22 @@ def _stress(outcome, chart: _Chart) -> list:
         *texts,
         Polygon(area, "stretched_area"),
         Polyline(points, "stretched_line"),
+        Polyline(across, "second_line"),
         line(chart.left, y, chart.right, y, "capacity"),
         Text(chart.left + 6, y - 5, _("it tears"), "bad_word"),
     ]
 
 
+def _worst(state, chart: _Chart) -> np.ndarray:
+    """Points of the greatest stress over strength, day by day."""
+    ages, share = tension_in_time(state)
+    seen = ages >= FIRST
+    return chart.points(ages[seen], share[seen])
+
+
 def _births(outcome, chart: _Chart) -> list:
     """Mark the days on which cracks come, in ten years, and name the first that fit."""
-    found = [birth for _start, past in outcome.ground.pieces for birth in past.cracks.age.tolist()]
+    found = outcome.ground.births + outcome.across.births
     days = sorted({max(birth, FIRST) for birth in found})
     y = float(chart.y(1.0))
     role = {True: "rule_dot_chosen", False: "rule_dot"}

@@ -5,6 +5,7 @@ from dataclasses import replace
 import numpy as np
 
 from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.ground_cracks import open_joints
 from crackkit.drawing.labels import GAP, spread, width_of
 from crackkit.drawing.shapes import Lines, Text, line, rectangle
 from crackkit.drawing.width_scale import Scale, limit_mark, scale_axis, source_words
@@ -17,16 +18,16 @@ FAR = 12.0  # times the limit: where the scale ends at the latest
 
 def ground_widths(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
-    limit, state = outcome.verdict.limit, outcome.ground
-    cracks = [crack.width for crack in state.wild]
-    joints = [joint.opening for joint in state.joints]
+    limit, states = outcome.verdict.limit, (outcome.ground, outcome.across)
+    cracks = [crack.width for state in states for crack in state.wild]
+    joints = [joint.opening for state in states for joint in open_joints(state)]
     high = min(max([*cracks, *joints, 0.0]), FAR * limit.width)
     upper = replace(frame, height=frame.height - 15.0)  # a second line of words below
     scale = Scale(limit.width, high, upper)
     told = paragraph(
         scale.left,
         frame.bottom - 16,
-        _told(outcome, max([*cracks, *joints, 0.0]) > scale.top_value),
+        _told(cracks, joints, max([*cracks, *joints, 0.0]) > scale.top_value),
         "note",
         frame.width - 16,
         2,
@@ -35,22 +36,22 @@ def ground_widths(outcome, frame: Frame, view: View) -> list:
         *heading(frame, 4, _("Is it tight enough?")),
         *source_words(limit, frame),
         *scale_axis(scale, view),
-        *_ticks(scale, joints, -9.5, "crack"),
-        *_ticks(scale, cracks, 1.5, "crack"),
+        *_ticks(scale, joints, -9.5),
+        *_ticks(scale, cracks, 1.5),
         *limit_mark(scale, limit, view),
         *_names(scale, cracks, joints, view),
         *told,
     ]
 
 
-def _ticks(scale: Scale, widths: list[float], top: float, role: str) -> list:
+def _ticks(scale: Scale, widths: list[float], top: float) -> list:
     """A tick for each: joints in the upper half of the scale, cracks in the lower."""
     if not widths:
         return []
     ticks = np.empty((len(widths), 2, 2))
     ticks[:, :, 0] = np.array([scale(width) for width in widths])[:, None]
     ticks[:, 0, 1], ticks[:, 1, 1] = scale.line + top, scale.line + top + 8.0
-    return [Lines(ticks, role)]
+    return [Lines(ticks, "crack")]
 
 
 def _names(scale: Scale, cracks, joints, view: View) -> list:
@@ -78,11 +79,10 @@ def _names(scale: Scale, cracks, joints, view: View) -> list:
     return shapes
 
 
-def _told(outcome, beyond: bool) -> str:
-    state = outcome.ground
-    if not state.wild and not state.joints:
+def _told(cracks, joints, beyond: bool) -> str:
+    if not cracks and not joints:
         return _("Nothing has cracked.")
-    if not state.joints:
+    if not joints:
         told = _("Ticks: the cracks here.")
         return told + " " + _("The widest is beyond the scale.") if beyond else told
     if beyond:
