@@ -2,9 +2,9 @@
 
 from dataclasses import replace
 
+from crackkit.learning.called import Answer, called
 from crackkit.learning.choices import Question
 from crackkit.learning.ground import BARS, LATE, slab, walled_slab, widest
-from crackkit.learning.pulled_calls import Answer, called
 from crackkit.structures.outcome import Outcome
 from crackkit.units import shown
 from crackkit.words import _

@@ -1,10 +1,11 @@
 """Calls of the first lesson. Which answer is right is worked out, never written down."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
-from crackkit.learning.choices import Choice, Question, right, wrong
+from crackkit.learning.called import Answer, called
+from crackkit.learning.choices import Question
 from crackkit.learning.pulled import FULL, THIN, bare_hanger, first_pull, hanger, widest
 from crackkit.structures.outcome import UNHELD
 from crackkit.structures.pull_history import history
@@ -16,35 +17,6 @@ SEEDS = range(1, 11)
 MIDDLE = 0.05  # share of the length that still counts as exactly in the middle, or at an end
 
 CLOSE = 0.5  # of its width: what counts as close to a crack
-
-
-@dataclass(frozen=True)
-class Answer:
-    """An answer, and the outcome for which it is right.
-
-    Attributes
-    ----------
-    outcome : str
-        Name of the outcome.
-    text, belief, why : str
-        What it says, what leads to it where it is wrong, and what is said to who chose it.
-    """
-
-    outcome: str
-    text: str
-    belief: str
-    why: str
-
-    def choice(self, found: str) -> Choice:
-        """Give it as a choice, right where its outcome is the one that was found."""
-        if self.outcome == found:
-            return right(self.text, self.why)
-        return wrong(self.text, self.belief, self.why)
-
-
-def called(key: str, text: str, found: str, answers, before, after) -> Question:
-    """Put a call together; the outcome that mechanics found decides which answer is right."""
-    return Question(key, text, tuple(one.choice(found) for one in answers), before, after)
 
 
 def first(system: str) -> Question:
