@@ -14,6 +14,13 @@ SIZES = {
     "SI": ("6", "8", "10", "12", "14", "16", "20", "25"),
     "US": ("#3", "#4", "#5", "#6", "#7", "#8"),
 }
+
+
+def sizes_like(size: str) -> tuple[str, ...]:
+    """Give the sizes of the chart that are named in the manner of a size."""
+    return SIZES["US" if size.startswith("#") else "SI"]
+
+
 SPACINGS = np.linspace(50.0, 350.0, 61)
 
 

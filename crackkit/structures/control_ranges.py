@@ -3,6 +3,7 @@
 from crackkit.mechanics.bars import bar
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.structures.laid_bars import BAR_SIZES
+from crackkit.structures.materials import LEAST_COVER
 from crackkit.structures.strip_stress import BENT, PULLED
 from crackkit.words import _
 
@@ -17,7 +18,6 @@ DOSES = (
     ("tested", _("tested: strengths as measured")),
 )
 OUTER_PART = 0.45  # of the depth, from the face: where bars of that face may lie
-LEAST_COVER = 10.0  # mm
 SPACING_RANGE = (50.0, 350.0)
 SHOWN = {"SI": 1200.0, "US": 1219.2}  # length of strip that is drawn [mm]
 

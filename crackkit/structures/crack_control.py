@@ -13,12 +13,13 @@ from crackkit.mechanics.cover import least_cover
 from crackkit.mechanics.fibres import INDICATIVE, service_residual
 from crackkit.structures import control_drawn, control_judging, control_working, fields, placing
 from crackkit.structures import control_ranges as ranges
-from crackkit.structures.choice_chart import SIZES, choice_chart
+from crackkit.structures.choice_chart import choice_chart, sizes_like
 from crackkit.structures.control import Control
 from crackkit.structures.counts import Count
 from crackkit.structures.durability import AIR_CHOICES, carbonated_depth, years_until_rust
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.structures.materials import (
+    LEAST_COVER,
     code_family,
     concrete_strength,
     load_duration,
@@ -84,7 +85,7 @@ class CrackControl:
     cover: float = fields.number(
         _("Cover"),
         "size",
-        ranges.LEAST_COVER,
+        LEAST_COVER,
         ranges.most_cover,
         40.0,
         _("Clear concrete over the outermost bars."),
@@ -300,7 +301,7 @@ class CrackControl:
                 strip,
                 main,
                 load,
-                sizes=SIZES["US" if self.size.startswith("#") else "SI"],
+                sizes=sizes_like(self.size),
                 stones=self.stones,
                 shape=self.shape,
                 yield_strength=self.yield_strength,
@@ -334,7 +335,7 @@ class CrackControl:
 
     def _as_much_steel(self, step: int) -> dict:
         """Changes to the next size that keep the steel, in its own direction."""
-        sizes = SIZES["US" if self.size.startswith("#") else "SI"]
+        sizes = sizes_like(self.size)
         k = sizes.index(self.size) + step if self.size in sizes else -1
         if not 0 <= k < len(sizes):
             return {}

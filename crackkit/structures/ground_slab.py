@@ -14,7 +14,7 @@ from crackkit.structures import fields, ground_cautions, ground_judging, ground_
 from crackkit.structures.counts import Count
 from crackkit.structures.ground import Ground
 from crackkit.structures.ground_rules import held_rules
-from crackkit.structures.ground_ways import LAST_DAY, across, along
+from crackkit.structures.ground_ways import across, along
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.structures.materials import (
     code_family,
@@ -23,6 +23,7 @@ from crackkit.structures.materials import (
     steel_strength,
 )
 from crackkit.structures.outcome import Crack, Lengthening, Outcome, TensionZone, WidthBand
+from crackkit.structures.slab_history import LAST_DAY
 from crackkit.words import _
 
 BASE_CHOICES = tuple((each.key, each.label) for each in BASES)

@@ -5,9 +5,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from crackkit.structures.ground import Ground, Joint, ground
-from crackkit.structures.slab_history import Piece, panels, piece_history
+from crackkit.structures.slab_history import LAST_DAY, Piece, panels, piece_history
 
-LAST_DAY = 3650.0
 CLEAR = 1.0  # mm: what lies closer to the end of a stretch does not lie inside of it
 
 

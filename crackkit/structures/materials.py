@@ -10,6 +10,9 @@ DURATIONS = (
     ("lasting", _("lasting: months and years")),
 )
 EXPOSURES = tuple((limit.key, limit.label) for limit in crack_limits.LIMITS["ACI"])
+LEAST_COVER = 10.0
+"""Least concrete over bars that can be chosen, whatever the rules ask for [mm]."""
+
 # Weight of reinforced concrete, N/mm3: EN 1991-1-1 Table A.1 gives 25 kN/m3; 150 lb/ft3
 # (23.6 kN/m3) is common practice with ACI 318.
 UNIT_WEIGHT = {"EN": 25.0e-6, "ACI": 23.56e-6}

@@ -9,14 +9,12 @@ from functools import cached_property, lru_cache
 
 import numpy as np
 
-from crackkit.mechanics.bond import plain_bond, ribbed_bond
-from crackkit.mechanics.concrete import mean_strength_en
+from crackkit.mechanics.bond import plain_bond
 from crackkit.mechanics.crack_sequence import CrackSequence, crack_sequence
 from crackkit.mechanics.strength_along import tensile_strength_along
 from crackkit.mechanics.tension_response import ForceStrain, force_strain, telling_pulls
 from crackkit.mechanics.tie import STATIONS, Tie
-
-RIB_SHARE = 0.5  # clear distance of the ribs over the bar diameter; common practice
+from crackkit.structures.rib_grip import rib_grip
 
 
 @dataclass(frozen=True)
@@ -100,6 +98,4 @@ def history(sample: Sample) -> History:
 def _bond(sample: Sample):
     if sample.surface == "plain":
         return plain_bond(sample.strength, sample.bond)
-    least = 2.0 if sample.bond == "good" else 3.6  # s2 of the law [mm], see `ribbed_bond`
-    ribs = max(RIB_SHARE * sample.diameter, least)
-    return ribbed_bond(mean_strength_en(sample.strength), ribs, sample.bond)
+    return rib_grip(sample.strength, sample.diameter, sample.bond)

@@ -11,8 +11,7 @@ from functools import cached_property, lru_cache
 import numpy as np
 
 from crackkit.mechanics.base_friction import base, slab_weight
-from crackkit.mechanics.bond import ribbed_bond
-from crackkit.mechanics.concrete import Concrete, concrete, mean_strength_en
+from crackkit.mechanics.concrete import Concrete, concrete
 from crackkit.mechanics.drying_slab import DryingSlab
 from crackkit.mechanics.held_slab import creep_at_loading
 from crackkit.mechanics.restraint_stress import restraint_stress
@@ -28,13 +27,16 @@ from crackkit.mechanics.slab_cracks import (
 from crackkit.mechanics.slab_on_friction import STATIONS, Strip, grip_stiffness
 from crackkit.mechanics.strength_along import tensile_strength_along
 from crackkit.mechanics.strength_in_time import concrete_in_time
+from crackkit.structures.rib_grip import rib_grip
 
-AGES = np.geomspace(0.5, 3650.0, 72)
+LAST_DAY = 3650.0
+"""Age at which the story ends [days]."""
+
+AGES = np.geomspace(0.5, LAST_DAY, 72)
 """Ages at which the slab is looked at [days]."""
 
 EXPANSION = 1e-5  # 1/K, concrete; EN 1992-1-1 3.1.3(5)
 COOLED = 7.0  # days over which a drop of temperature comes
-RIB_SHARE, LEAST_RIBS = 0.5, 2.0  # clear distance of the ribs over the diameter; s2 of the law [mm]
 MOST = 40  # cracks at which the search stops
 
 
@@ -178,8 +180,7 @@ def _crossing(piece: Piece) -> Crossing:
     if piece.steel is None:
         return NOTHING
     area, diameter = piece.steel
-    ribs = max(RIB_SHARE * diameter, LEAST_RIBS)
-    bond = ribbed_bond(mean_strength_en(piece.slab.strength), ribs)
+    bond = rib_grip(piece.slab.strength, diameter)
     modulus = piece.concrete.modulus
     return bars_across(area, diameter, piece.thickness, piece.yield_strength, bond, modulus)
 

@@ -21,6 +21,7 @@ from crackkit.structures.counts import Count
 from crackkit.structures.cracking import width_bands
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.structures.materials import (
+    LEAST_COVER,
     code_family,
     concrete_strength,
     load_duration,
@@ -42,7 +43,6 @@ ENDS = (
     ("bars", _("the bars, which stick out")),
     ("gripped", _("the whole ends, as walls do")),
 )
-LEAST_COVER = 10.0  # mm
 SIBLINGS = 9  # laid beside the member itself: ten in all
 JUST_PAST = 1 + 1e-9  # of the pull at which a crack comes, where the button goes
 
