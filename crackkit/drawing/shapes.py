@@ -114,6 +114,9 @@ class Handle:
         Change of the value (inner units) for one drawing unit along the axis.
     value, low, high, step : float
         Present value, range and key step (inner units).
+    upright : Handle or None
+        What the same grip changes when it is dragged up and down, where it can be dragged all
+        over a plan; its own axis is then ``"y"``.
     """
 
     path: str
@@ -125,6 +128,7 @@ class Handle:
     low: float
     high: float
     step: float
+    upright: "Handle | None" = None
 
 
 @dataclass(frozen=True)
@@ -162,6 +166,8 @@ def handles(shapes) -> Iterator[Handle]:
         if isinstance(shape, Group):
             if shape.handle:
                 yield shape.handle
+            if shape.handle and shape.handle.upright:
+                yield shape.handle.upright
             yield from handles(shape.shapes)
 
 

@@ -83,7 +83,19 @@ def _group_opening(handle: Handle | None) -> str:
         f'aria-valuemin="{h.low:.10g}" aria-valuemax="{h.high:.10g}" '
         f'aria-orientation="{"horizontal" if h.axis == "x" else "vertical"}" '
         f'data-path="{escape(h.path)}" data-axis="{h.axis}" data-per-unit="{h.per_unit:.9g}" '
-        f'data-step="{h.step:.9g}">'
+        f'data-step="{h.step:.9g}"{_upright(h.upright)}>'
+    )
+
+
+def _upright(handle: Handle | None) -> str:
+    """What the grip does up and down, where it can be dragged all over a plan."""
+    if handle is None:
+        return ""
+    h = handle
+    return (
+        f' data-up-path="{escape(h.path)}" data-up-per-unit="{h.per_unit:.9g}" '
+        f'data-up-step="{h.step:.9g}" data-up-value="{h.value:.10g}" '
+        f'data-up-low="{h.low:.10g}" data-up-high="{h.high:.10g}"'
     )
 
 

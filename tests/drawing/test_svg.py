@@ -121,6 +121,17 @@ def test_every_handle_can_be_reached_and_says_what_it_is():
         assert low <= now <= high
 
 
+def test_a_grip_that_goes_all_over_a_plan_says_what_it_does_up_and_down():
+    upright = Handle("wheel.y", "wheel", "2 m", "y", 10.0, 2000.0, 0.0, 4500.0, 50.0)
+    handle = Handle("wheel.x", "wheel", "1 m", "x", 10.0, 1000.0, 0.0, 6000.0, 50.0, upright)
+    shapes = (Group((Circle(1, 1, 1, "grip"),), handle),)
+    text = svg(Picture(10, 10, shapes, "plan"))
+    group = next(e for e in ElementTree.fromstring(text).iter() if e.get("class") == "ck-handle")
+    assert group.get("data-up-path") == "wheel.y" and group.get("data-up-value") == "2000"
+    assert (group.get("data-up-low"), group.get("data-up-high")) == ("0", "4500")
+    assert [one.path for one in handles(shapes)] == ["wheel.x", "wheel.y"]
+
+
 def test_a_step_of_a_handle_is_a_change_the_beam_allows():
     for handle in handles(beam_picture(OUTCOME, View()).shapes):
         for value in (handle.low, handle.high):

@@ -6,9 +6,9 @@ function conversation(model) {
   const pending = new Map();
   let count = 0;
 
-  function push(kind, path, value) {
+  function push(kind, entries) {
     count += 1;
-    pending.set(path, { kind, value, n: count });
+    for (const [path, value] of entries) pending.set(path, { kind, value, n: count });
     const message = { n: count, set: {}, drag: {} };
     for (const [one, change] of pending) message[change.kind][one] = change.value;
     model.set("changes", message);
@@ -21,8 +21,9 @@ function conversation(model) {
   });
 
   return {
-    set: (path, value) => push("set", path, value),
-    drag: (path, value) => push("drag", path, value),
+    set: (path, value) => push("set", [[path, value]]),
+    drag: (path, value) => push("drag", [[path, value]]),
+    dragBoth: (entries) => push("drag", entries), // one grip, two inputs: one message
     text: (path, text) => model.send({ kind: "text", path, text }),
     act: (name, value) => model.send({ kind: "act", name, value }),
     waiting: (path) => pending.has(path),

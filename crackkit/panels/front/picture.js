@@ -27,6 +27,11 @@ function livePicture(model, box, send) {
       path: handle.dataset.path, axis: handle.dataset.axis,
       perUnit: get("data-per-unit"), step: get("data-step"),
       value: get("aria-valuenow"), low: get("aria-valuemin"), high: get("aria-valuemax"),
+      up: handle.dataset.upPath ? {
+        path: handle.dataset.upPath,
+        perUnit: get("data-up-per-unit"), step: get("data-up-step"),
+        value: get("data-up-value"), low: get("data-up-low"), high: get("data-up-high"),
+      } : null, // what it changes up and down, where it can be dragged all over a plan
     };
   }
 
@@ -59,10 +64,15 @@ function livePicture(model, box, send) {
 
   box.addEventListener("pointermove", (event) => {
     if (!grabbed) return;
-    const way = grabbed.axis === "x" ? event.clientX - grabbed.x : event.clientY - grabbed.y;
-    const value = within(grabbed, grabbed.value + way * grabbed.scale * grabbed.perUnit);
-    send.drag(grabbed.path, value);
+    const [across, down] = [event.clientX - grabbed.x, event.clientY - grabbed.y];
+    const moved = [dragged(grabbed, grabbed.axis === "x" ? across : down)];
+    if (grabbed.up) moved.push(dragged(grabbed.up, down));
+    send.dragBoth(moved);
   });
+
+  function dragged(fact, way) {
+    return [fact.path, within(fact, fact.value + way * grabbed.scale * fact.perUnit)];
+  }
 
   function release() {
     if (grabbed) handleOf(grabbed.path)?.classList.remove("ck-grabbed");
@@ -91,7 +101,8 @@ function livePicture(model, box, send) {
     return true;
   }
 
-  function dragKey(fact, event) {
+  function dragKey(both, event) {
+    const fact = both.up && /^(ArrowUp|ArrowDown|Page)/.test(event.key) ? both.up : both;
     const ways = { ArrowLeft: -1, ArrowRight: 1, ArrowUp: -1, ArrowDown: 1,
       PageUp: -10, PageDown: 10 };
     let value = null;
