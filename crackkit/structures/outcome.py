@@ -358,6 +358,7 @@ class Outcome:
     ground: object = None
     across: object = None
     fresh: object = None
+    curled: object = None
     numbers: tuple[Told, ...] = ()
 
     @cached_property
