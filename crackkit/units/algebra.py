@@ -47,6 +47,7 @@ _WORDS = {
     "gpa": "gigapascal",
     "psi": "force_pound/inch**2",
     "ksi": "kip/inch**2",
+    "pci": "force_pound/inch**3",
     "psf": "force_pound/foot**2",
     "ksf": "kip/foot**2",
     "plf": "force_pound/foot",

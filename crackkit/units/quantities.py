@@ -196,6 +196,13 @@ QUANTITIES: dict[str, Quantity] = {
         Scale("mph", MILE, 0, 1.0),
         ("20 km/h", "12 mph"),
     ),
+    "bed": Quantity(
+        _("pressure of the ground per settlement"),
+        "N/mm**3",
+        Scale("MN/m³", 1e-3, 0, 1.0),
+        Scale("lb/in³", POUND_FORCE / INCH**3, 0, 5.0),
+        ("50 MN/m³", "200 lb/in³"),
+    ),
     "mass_rate": Quantity(
         _("mass per area and hour"),
         "kg/m**2/hour",

@@ -34,6 +34,7 @@ sizes = st.floats(-1e6, 1e6, allow_nan=False)
         (20.0, "warmth", "20 °C", "68 °F"),
         (-5.0, "warmth", "−5 °C", "23 °F"),
         (19.3, "wind", "19 km/h", "12 mph"),
+        (0.05, "bed", "50 MN/m³", "184 lb/in³"),
         (1.0, "mass_rate", "1.00 kg/m²/h", "0.205 lb/ft²/h"),
         (3, "count", "3", "3"),
         (0.5, "ratio", "0.50", "0.50"),

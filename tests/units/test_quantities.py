@@ -33,6 +33,7 @@ EXACT = {
     "inertia": INCH**4,
     "warmth": Fraction(5, 9),
     "wind": 5280 * FOOT / 10**6,
+    "bed": KIP / 1000 / INCH**3,
     "mass_rate": POUND / (FOOT / 1000) ** 2,
 }
 

@@ -74,6 +74,8 @@ from crackkit.units import QUANTITIES, UnitError, parse
         ("30 C", "warmth", 30.0),
         ("12 mph", "wind", 19.312128),
         ("5 m/s", "wind", 18.0),
+        ("50 MN/m3", "bed", 0.05),
+        ("200 pci", "bed", 200 * 4.4482216152605 / 25.4**3),
         ("0.2 lb/ft2/h", "mass_rate", 0.97648552727661),
     ],
 )
