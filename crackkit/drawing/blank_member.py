@@ -10,6 +10,7 @@ import numpy as np
 
 from crackkit.drawing import footings, loads_on
 from crackkit.drawing.blank_beam import description, spread_labels
+from crackkit.drawing.blank_page import paper_width
 from crackkit.drawing.body import FULL_SHADE, drawn_down
 from crackkit.drawing.cracks_drawn import crack_shapes
 from crackkit.drawing.frames import Along, View
@@ -28,7 +29,6 @@ from crackkit.drawing.words_on import Label, label_row
 from crackkit.units import shown
 from crackkit.words import _
 
-WIDTHS = (460.0, 1100.0)  # least and largest width of the paper
 TOP, DEPTH, STRIP = 92.0, 128.0, 34.0
 HEIGHT = 288.0
 LEFT, RIGHT = 62.0, 36.0
@@ -73,11 +73,6 @@ class _Paper:
         rows = np.linspace(0.0, 1.0, len(stresses.z))[:, None] * (depth / stresses.z[-1])
         row = np.rint(rows * (len(stresses.z) - 1)).astype(int)
         return drawn_down(ratio)[row, np.arange(stresses.x.size)] / FULL_SHADE
-
-
-def paper_width(view: View) -> float:
-    """Width of the paper [drawing units] for a view."""
-    return float(np.clip(view.width or 840.0, *WIDTHS))
 
 
 def _along(structure, view: View) -> Along:

@@ -1,7 +1,6 @@
 """A strip before anything is known of it: to make a call on, and a page to draw on."""
 
-import numpy as np
-
+from crackkit.drawing.blank_page import SHEET, TASK, paper_width
 from crackkit.drawing.choice_piece import Piece
 from crackkit.drawing.choice_section import choice_section
 from crackkit.drawing.choice_section_words import bars_told
@@ -12,9 +11,7 @@ from crackkit.structures.strip_stress import BENT
 from crackkit.units import shown
 from crackkit.words import _
 
-WIDTHS = (460.0, 1100.0)  # least and largest width of the paper on a screen
-SHEET = 1000.0, 652.0
-FIRST_TASK, TASK = 372.0, 72.0
+FIRST_TASK = 372.0
 QUESTIONS = (
     _("How does it move? Draw its shape with a dashed line; mark the face that gets longer."),
     _("Where is it stretched, where does it crack? Draw the cracks: how far apart?"),
@@ -32,7 +29,7 @@ def before(structure, view: View = PLAIN) -> Picture:
     view : View
         Units and width of the paper.
     """
-    width = float(np.clip(view.width or 840.0, *WIDTHS))
+    width = paper_width(view)
     side = Frame(8.0, 0.0, width - 16.0, 150.0)
     section = Frame(14.0, 138.0, width - 28.0, 318.0)
     shapes = (*_side(structure, side, view), *_section(structure, section, view))

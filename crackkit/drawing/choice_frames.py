@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from crackkit.drawing.frames import LEAST_WIDE, LIMITS, NAMED, Frame, View, tile_frames
+from crackkit.drawing.frames import LEAST_WIDE, Frame, View, picture_width, tile_frames
 
 RIGHT_SHARE = 0.42  # of the width, for verdict, widths and chart
 FEW_TILES = 990.0  # below this width six tiles are too narrow for their words
@@ -25,8 +25,7 @@ class ChoiceLayout:
 
 def choice_layout(view: View) -> ChoiceLayout:
     """Lay out a picture for a view; words keep their size at every width."""
-    width = NAMED[view.layout] if view.width is None else view.width
-    width = float(min(max(width, LIMITS[0]), LIMITS[1]))
+    width = picture_width(view)
     return _wide(width) if width >= LEAST_WIDE else _narrow(width)
 
 

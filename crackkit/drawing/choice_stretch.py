@@ -9,8 +9,8 @@ from crackkit.drawing.choice_torn import hatch
 from crackkit.drawing.cracks_drawn import crack_shapes
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.pulled_cracks import through_cracks
 from crackkit.drawing.shapes import Arrow, Lines, Text, line, rectangle
+from crackkit.drawing.through_cracks import through_cracks
 from crackkit.drawing.words_on import heading
 from crackkit.structures.strip_stress import BENT
 from crackkit.units import shown

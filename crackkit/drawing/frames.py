@@ -150,6 +150,12 @@ class View:
     width: float | None = None
 
 
+def picture_width(view: View) -> float:
+    """Width of the paper that a view asks for, within what a picture bears [drawing units]."""
+    width = NAMED[view.layout] if view.width is None else view.width
+    return float(min(max(width, LIMITS[0]), LIMITS[1]))
+
+
 def layout_of(view: View, ranged: bool = False) -> Layout:
     """Lay out a picture for a view; words keep their size at every width.
 
@@ -159,8 +165,7 @@ def layout_of(view: View, ranged: bool = False) -> Layout:
     ranged : bool
         Whether loads come and go, which takes one band more.
     """
-    width = NAMED[view.layout] if view.width is None else view.width
-    width = float(min(max(width, LIMITS[0]), LIMITS[1]))
+    width = picture_width(view)
     if ranged:
         return wide_ranged(width) if width >= LEAST_WIDE else narrow_ranged(width)
     return wide(width) if width >= LEAST_WIDE else narrow(width)

@@ -1,7 +1,6 @@
 """A fresh slab before anything is known of it: to make a call on, and to draw on."""
 
-import numpy as np
-
+from crackkit.drawing.blank_page import SHEET, TASK, paper_width
 from crackkit.drawing.frames import PLAIN, Frame, View
 from crackkit.drawing.fresh_section import Section, slab, weather
 from crackkit.drawing.shapes import Picture
@@ -9,10 +8,8 @@ from crackkit.drawing.written_lines import written_lines
 from crackkit.units import shown
 from crackkit.words import _
 
-WIDTHS = (460.0, 1100.0)  # least and largest width of the paper on a screen
 TALL = 272.0  # of the section
-SHEET = 1000.0, 652.0
-FIRST_TASK, TASK = 372.0, 72.0
+FIRST_TASK = 372.0
 QUESTIONS = (
     _("Which way does the water go? Draw arrows in the concrete, and over its face."),
     _("What makes more of it leave: wind, dry air, warm air, warm concrete? Mark each + or −."),
@@ -30,7 +27,7 @@ def before(structure, view: View = PLAIN) -> Picture:
     view : View
         Units and width of the paper.
     """
-    width = float(np.clip(view.width or 840.0, *WIDTHS))
+    width = paper_width(view)
     shapes = _drawn(structure, Frame(14.0, 8.0, width - 28.0, TALL), view)
     return Picture(width, TALL + 8.0, shapes, _("Your call"), weather_told(structure, view))
 

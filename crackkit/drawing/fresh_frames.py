@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from crackkit.drawing.frames import LEAST_WIDE, LIMITS, NAMED, Frame, View, tile_frames
+from crackkit.drawing.frames import LEAST_WIDE, Frame, View, picture_width, tile_frames
 
 LEFT_SHARE = 0.48  # of the width, for verdict and section
 FEW_TILES = 990.0  # below this width six tiles are too narrow for their words
@@ -22,8 +22,7 @@ class FreshLayout:
 
 def fresh_layout(view: View) -> FreshLayout:
     """Lay out a picture for a view; words keep their size at every width."""
-    width = NAMED[view.layout] if view.width is None else view.width
-    width = float(min(max(width, LIMITS[0]), LIMITS[1]))
+    width = picture_width(view)
     return _wide(width) if width >= LEAST_WIDE else _narrow(width)
 
 

@@ -1,28 +1,24 @@
 """A slab on the ground before anything is known of it: to make a call on, and to draw on."""
 
-import numpy as np
-
+from crackkit.drawing.blank_page import ENDS, SHEET, paper_width, sketch_page
+from crackkit.drawing.dimension_line import dimension_line
 from crackkit.drawing.frames import PLAIN, Along, Frame, View
 from crackkit.drawing.ground_ages import age_words
 from crackkit.drawing.ground_base import base_name
-from crackkit.drawing.ground_body import DEPTHS, GroundBody, height_notes
+from crackkit.drawing.ground_body import DEPTHS, GroundBody
 from crackkit.drawing.ground_frames import PLAN
 from crackkit.drawing.ground_held import bars_told
 from crackkit.drawing.ground_movement import held_words
 from crackkit.drawing.ground_plan import GroundPlan, laid, plan_shapes
 from crackkit.drawing.ground_plan_words import scale_words
-from crackkit.drawing.labels import width_of
-from crackkit.drawing.shapes import Arrow, Picture, Text, line, rectangle
+from crackkit.drawing.shapes import Picture
+from crackkit.drawing.strip_frames import height_notes
 from crackkit.drawing.words_on import paragraph
-from crackkit.drawing.written_lines import written_lines
 from crackkit.units import shown
 from crackkit.words import _
 
-WIDTHS = (460.0, 1100.0)  # least and largest width of the paper on a screen
 TOP, DEPTH = 66.0, DEPTHS[1]
 SIDE = 66.0  # beside the slab
-SHEET = 1000.0, 652.0
-FIRST_TASK, TASK = 366.0, 72.0
 QUESTIONS = (
     _("How does it move? Draw arrows at the ends, and where the base holds it back."),
     _("Where is it stretched most, where does it crack first? Draw the cracks and number them."),
@@ -40,7 +36,7 @@ def before(structure, view: View = PLAIN) -> Picture:
     view : View
         Units and width of the paper.
     """
-    width = float(np.clip(view.width or 840.0, *WIDTHS))
+    width = paper_width(view)
     along = Along(SIDE, width - SIDE, structure.length)
     body = GroundBody(structure, along, TOP, DEPTH)
     plan = _plan(body)
@@ -60,13 +56,11 @@ def sheet(structure, view: View = PLAIN) -> Picture:
         Units.
     """
     width, height = SHEET
-    body = GroundBody(structure, Along(90.0, 910.0, structure.length), 74.0, DEPTH)
+    body = GroundBody(structure, Along(*ENDS, structure.length), 74.0, DEPTH)
     shapes = (
         *_slab(body, view),
         *_facts(body, view, body.under + 56.0, 320.0, height_notes(body)[:1]),
-        rectangle(430.0, 226.0, 480.0, 104.0, "support"),
-        Text(440.0, 244.0, _("room to sketch"), "note"),
-        *written_lines(QUESTIONS, FIRST_TASK, TASK),
+        *sketch_page(QUESTIONS),
     )
     return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
 
@@ -88,18 +82,9 @@ def _slab(body: GroundBody, view: View) -> list:
 
 
 def _length(body: GroundBody, view: View) -> list:
-    """Length of the slab, between two arrows below it."""
     words = shown(body.structure.length, "length", view.system)
     left, right = body.along.left, body.along.right
-    y, middle = body.under + 20.0, (left + right) / 2
-    half = width_of(words, "label") / 2 + 8.0
-    return [
-        Arrow(middle - half, y, left, y, "spread_load", 7.0),
-        Arrow(middle + half, y, right, y, "spread_load", 7.0),
-        line(left, body.under + 4, left, y + 6, "leader"),
-        line(right, body.under + 4, right, y + 6, "leader"),
-        Text(middle, y + 4.5, words, "label", "middle"),
-    ]
+    return dimension_line(left, right, body.under + 20.0, body.under + 4, words)
 
 
 def slab_texts(structure, view: View) -> list[str]:

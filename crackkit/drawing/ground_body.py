@@ -8,7 +8,6 @@ from crackkit.drawing.footings import BLOCK, hatched_block
 from crackkit.drawing.frames import Along
 from crackkit.drawing.ground_base import DEEP, base_shapes
 from crackkit.drawing.shapes import Lines, Polygon, Polyline, rectangle
-from crackkit.words import _
 
 PAST = 10.0  # how far a wall reaches past the top face
 POST, TALL = 6.0, 18.0  # half width of a column, and its height over the slab
@@ -24,6 +23,11 @@ class GroundBody:
     along: Along
     top: float
     depth: float
+
+    @property
+    def own_depth(self) -> float:
+        """Thickness of the slab itself [mm]."""
+        return self.structure.thickness
 
     @property
     def bottom(self) -> float:
@@ -105,10 +109,3 @@ class GroundBody:
 def drawn_depth(structure) -> float:
     """Thickness of the slab on the drawing: thicker ones are drawn thicker."""
     return min(max(DEPTHS[1] * structure.thickness / FULL, DEPTHS[0]), DEPTHS[1])
-
-
-def height_notes(body: GroundBody) -> tuple[str, ...]:
-    """State how many times larger the height is drawn than the length."""
-    factor = body.depth / body.structure.thickness / body.along.scale
-    long, short = _("height drawn {n} times larger"), _("height ×{n}")
-    return tuple(words.format(n=f"{factor:.2g}") for words in (long, short))

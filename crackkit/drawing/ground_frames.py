@@ -2,18 +2,9 @@
 
 from dataclasses import dataclass
 
-from crackkit.drawing.frames import (
-    LEAST_WIDE,
-    LIMITS,
-    NAMED,
-    RIGHT,
-    Along,
-    Frame,
-    View,
-    tile_frames,
-)
+from crackkit.drawing.frames import LEAST_WIDE, RIGHT, Frame, View, picture_width, tile_frames
+from crackkit.drawing.strip_frames import MARGIN
 
-MARGIN = 56.0  # beside the slab at both ends: numbers of the axes, what holds the ends
 SECTION = 166.0  # height of heading and section over the plan
 PLAN, LOW = 4.0, 92.0  # length over height of the plan, and its least height
 STRIP = 146.0  # height of caption and strip of stresses under the plan
@@ -37,8 +28,7 @@ class GroundLayout:
 
 def ground_layout(view: View) -> GroundLayout:
     """Lay out a picture for a view; words keep their size at every width."""
-    width = NAMED[view.layout] if view.width is None else view.width
-    width = float(min(max(width, LIMITS[0]), LIMITS[1]))
+    width = picture_width(view)
     return (_wide if width >= LEAST_WIDE else _narrow)(width)
 
 
@@ -84,8 +74,3 @@ def _stretch(left: float, top: float, width: float) -> tuple[Frame, Frame]:
     """Give the second band, and in it the plan, as high as a slab four times longer than wide."""
     plan = Frame(left, top + SECTION, width, max((width - 2 * MARGIN) / PLAN, LOW))
     return Frame(left, top, width, SECTION + plan.height + STRIP), plan
-
-
-def along_ground(frame: Frame, length: float) -> Along:
-    """Lay a slab along a frame: the same in all bands."""
-    return Along(frame.left + MARGIN, frame.right - MARGIN, length)

@@ -2,11 +2,11 @@
 
 import numpy as np
 
+from crackkit.drawing.along_chart import AlongChart
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.ground_frames import along_ground
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.pulled_chart import AlongChart
 from crackkit.drawing.shapes import Polyline, Text, rectangle
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.drawing.words_on import heading
 from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.units import shown
@@ -21,7 +21,7 @@ def ground_held(outcome, frame: Frame, view: View) -> list:
     state, s = outcome.ground, outcome.structure
     under = s.under
     most = HEADROOM * max(float(np.abs(state.slip).max()), under.slip)
-    along = along_ground(frame, s.length)
+    along = along_strip(frame, s.length)
     chart = AlongChart(along, frame.top + TOP, frame.bottom - FOOT, -most, most)
     x, way = slip_line(state)
     (slip,) = chart.lines(x, [way])

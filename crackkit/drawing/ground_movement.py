@@ -5,10 +5,10 @@ import numpy as np
 from crackkit.drawing.frames import Along, Frame, View
 from crackkit.drawing.ground_base import base_name
 from crackkit.drawing.ground_body import GroundBody, drawn_depth
-from crackkit.drawing.ground_frames import along_ground
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.movement_band import ROOM, exaggeration, factor_notes
 from crackkit.drawing.shapes import Arrow, Polygons, Polyline, Text
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.drawing.words_on import Label, heading, label_row
 from crackkit.structures.outcome import Lengthening
 from crackkit.units import shown
@@ -25,7 +25,7 @@ LEAST = 0.04  # share of the friction that is worth an arrow
 
 def ground_movement(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
-    along = along_ground(frame, outcome.structure.length)
+    along = along_strip(frame, outcome.structure.length)
     body = GroundBody(outcome.structure, along, frame.top + TOP, drawn_depth(outcome.structure))
     factor = drawn_larger(outcome, along)
     outlines = moved(outcome, body, factor)

@@ -9,8 +9,8 @@ from crackkit.drawing.footings import hatched_block
 from crackkit.drawing.frames import Along, Frame
 from crackkit.drawing.ground_body import POST
 from crackkit.drawing.ground_cracks import birth_order, drawn_widths, open_joints
-from crackkit.drawing.pulled_cracks import openings, through_cracks
 from crackkit.drawing.shapes import Lines, Polygon, Polygons, rectangle
+from crackkit.drawing.through_cracks import openings, through_cracks
 
 BESIDE = 8.0  # drawn thickness of what holds the ends and sides
 NARROW = 0.5  # least drawn width of a slab, as share of the room for it

@@ -2,11 +2,10 @@
 
 import numpy as np
 
+from crackkit.drawing.along_chart import AlongChart, line_key, low_end
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.ground_frames import along_ground
-from crackkit.drawing.labels import width_of
-from crackkit.drawing.pulled_chart import AlongChart
-from crackkit.drawing.shapes import Polyline, Text, line
+from crackkit.drawing.shapes import Polyline, Text
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.drawing.words_on import wrapped
 from crackkit.words import _
 
@@ -42,21 +41,17 @@ def strength_strip(outcome, frame: Frame, top: float, view: View) -> list:
 
 def _chart(state, frame: Frame, top: float, length: float) -> AlongChart:
     high = HEADROOM * max(float(state.strength.max()), float(state.stress.max()))
-    low = min(float(state.stress.min()), 0.0)
-    low = 0.0 if low > -0.02 * high else 1.1 * low
-    along = along_ground(frame, length)
-    return AlongChart(along, top, frame.bottom - FOOT, low, high)
+    along = along_strip(frame, length)
+    return AlongChart(along, top, frame.bottom - FOOT, low_end(state.stress, high), high)
 
 
 def _key(outcome, chart: AlongChart, frame: Frame) -> list:
     """Names of the lines below the strip."""
-    y, x, end = frame.bottom - 5.0, chart.along.left, frame.right
+    y = frame.bottom - 5.0
     strength = _("strength left") if outcome.structure.spent > 0 else _("strength")
-    shapes = []
-    for words, role in ((strength, "now_line"), (_("mean stress"), "stretched_line")):
-        shapes += [line(x, y - 4, x + 22, y - 4, role), Text(x + 28, y, words, "note")]
-        x += 28 + width_of(words, "note") + 20
-    return [*shapes, *_spent(outcome, x, end, y)]
+    entries = (strength, "now_line"), (_("mean stress"), "stretched_line")
+    shapes, x = line_key(entries, chart.along.left, y)
+    return [*shapes, *_spent(outcome, x, frame.right, y)]
 
 
 def _spent(outcome, x: float, end: float, y: float) -> list:

@@ -3,7 +3,7 @@
 import numpy as np
 
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.ground_body import GroundBody, drawn_depth, height_notes
+from crackkit.drawing.ground_body import GroundBody, drawn_depth
 from crackkit.drawing.ground_cracks import (
     birth_order,
     dated_in_row,
@@ -12,23 +12,20 @@ from crackkit.drawing.ground_cracks import (
     undated,
     widest_crack,
 )
-from crackkit.drawing.ground_frames import along_ground
 from crackkit.drawing.ground_plan import GroundPlan, laid, plan_shapes
 from crackkit.drawing.ground_plan_words import days_across, days_along, plan_caption
 from crackkit.drawing.ground_strength import strength_strip
-from crackkit.drawing.pulled_cracks import through_cracks
-from crackkit.drawing.shapes import Lines, Raster
+from crackkit.drawing.strip_frames import along_strip, height_notes
+from crackkit.drawing.strip_map import OFF, hatch_places, hatches, map_places, stress_map
+from crackkit.drawing.through_cracks import through_cracks
 from crackkit.drawing.words_on import Label, heading, label_row
 from crackkit.units import shown
 from crackkit.words import _
 
 TOP = 68.0  # of the slab below the top of the band
 BELOW = 62.0  # from the plan down to the strip of stresses
-COLUMNS = 240  # of the stress map
-FULL_SHADE = 1.15  # share of the strength that has the full colour
 NOTHING = 0.05  # share of the strength that is not worth a hatch or a word
 NEAR = 0.9  # share from which it is about to crack
-RIBBON = 7.0  # height of the hatch over the top face
 
 
 def ground_stretch(outcome, frame: Frame, plan: Frame, view: View) -> list:
@@ -41,7 +38,7 @@ def ground_stretch(outcome, frame: Frame, plan: Frame, view: View) -> list:
         The band, and the part of it for the plan.
     view : View
     """
-    along = along_ground(frame, outcome.structure.length)
+    along = along_strip(frame, outcome.structure.length)
     body = GroundBody(outcome.structure, along, frame.top + TOP, drawn_depth(outcome.structure))
     above = laid(outcome.structure, plan, along)
     question = _("Where is it stretched? Where does it crack?")
@@ -84,30 +81,16 @@ def _share(outcome, x: np.ndarray) -> np.ndarray:
 
 
 def _map(outcome, body: GroundBody) -> list:
-    """The mean stress, the same over the whole thickness."""
-    along = body.along
-    x = (np.arange(COLUMNS) + 0.5) * (along.length / COLUMNS)
-    values = np.tile(_share(outcome, x) / FULL_SHADE, (2, 1))
-    return [Raster(along.left, body.top, along.right - along.left, body.depth, values)]
+    """The mean stress."""
+    ratio = _share(outcome, map_places(body.along))
+    return stress_map(body.along, body.top, body.depth, ratio)
 
 
 def _ribbon(outcome, body: GroundBody) -> list:
     """Hatch over the top face where it is stretched; dense where it is about to tear."""
-    along = body.along
-    x = np.arange(along.left, along.right - 4.0, 4.5)
-    share = _share(outcome, (x + 2.0 - along.left) / along.scale)
-    some = (share > NOTHING) & (np.arange(x.size) % 2 == 0)
-    near = share > NEAR
-    return [*_strokes(body, x[some & ~near], "hatch"), *_strokes(body, x[near], "hatch_dense")]
-
-
-def _strokes(body: GroundBody, x: np.ndarray, role: str) -> list:
-    if not x.size:
-        return []
-    strokes = np.empty((x.size, 2, 2))
-    strokes[:, 0, 0], strokes[:, 1, 0] = x, x + 5.0
-    strokes[:, 0, 1], strokes[:, 1, 1] = body.top - 2.0, body.top - 2.0 - RIBBON
-    return [Lines(strokes, role)]
+    x, at = hatch_places(body.along)
+    share = _share(outcome, at)
+    return hatches(x, share > NOTHING, share > NEAR, (body.top - OFF,))
 
 
 def _cracks(outcome, body: GroundBody) -> list:

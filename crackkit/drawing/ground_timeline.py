@@ -156,7 +156,11 @@ def _births(outcome, chart: _Chart) -> list:
     days = sorted({max(birth, FIRST) for birth in found})
     y = float(chart.y(1.0))
     role = {True: "rule_dot_chosen", False: "rule_dot"}
-    dots = [Circle(float(chart.x(d)), y, 3.6, role[d <= outcome.structure.age]) for d in days]
+    places = chart.x(np.array(days)).tolist()
+    dots = [
+        Circle(x, y, 3.6, role[day <= outcome.structure.age])
+        for x, day in zip(places, days, strict=True)
+    ]
     return [*dots, *_named(days, chart, y)]
 
 

@@ -2,13 +2,10 @@
 
 from dataclasses import replace
 
-import numpy as np
-
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.ground_cracks import open_joints
-from crackkit.drawing.labels import GAP, spread, width_of
-from crackkit.drawing.shapes import Lines, Text, line, rectangle
 from crackkit.drawing.width_scale import Scale, limit_mark, scale_axis, source_words
+from crackkit.drawing.width_ticks import UPPER, width_names, width_ticks
 from crackkit.drawing.words_on import heading, paragraph
 from crackkit.units import shown
 from crackkit.words import _
@@ -36,22 +33,12 @@ def ground_widths(outcome, frame: Frame, view: View) -> list:
         *heading(frame, 4, _("Is it tight enough?")),
         *source_words(limit, frame),
         *scale_axis(scale, view),
-        *_ticks(scale, joints, -9.5),
-        *_ticks(scale, cracks, 1.5),
+        *width_ticks(scale, joints, UPPER),
+        *width_ticks(scale, cracks),
         *limit_mark(scale, limit, view),
         *_names(scale, cracks, joints, view),
         *told,
     ]
-
-
-def _ticks(scale: Scale, widths: list[float], top: float) -> list:
-    """A tick for each: joints in the upper half of the scale, cracks in the lower."""
-    if not widths:
-        return []
-    ticks = np.empty((len(widths), 2, 2))
-    ticks[:, :, 0] = np.array([scale(width) for width in widths])[:, None]
-    ticks[:, 0, 1], ticks[:, 1, 1] = scale.line + top, scale.line + top + 8.0
-    return [Lines(ticks, "crack")]
 
 
 def _names(scale: Scale, cracks, joints, view: View) -> list:
@@ -63,20 +50,8 @@ def _names(scale: Scale, cracks, joints, view: View) -> list:
     ):
         if widths:
             text = words.format(width=shown(max(widths), "width", view.system))
-            rows.append((scale(max(widths)), text, role))
-    wide = [width_of(words, role) for _x, words, role in rows]
-    low, high = scale.left, scale.frame.right - 4.0
-    placed = spread([x for x, _words, _role in rows], wide, low, high, GAP)
-    y, shapes = scale.line - 24.0, []
-    for (x, words, role), centre, room in zip(rows, placed, wide, strict=True):
-        foot = min(max(x, centre - room / 2), centre + room / 2)
-        # the line of the limit must not run through the words
-        shapes += [
-            rectangle(centre - room / 2 - 2, y - 11, room + 4, 14, "paper"),
-            line(foot, y + 4, x, scale.line - 8, "leader"),
-            Text(centre, y, words, role, "middle"),
-        ]
-    return shapes
+            rows.append((max(widths), text, role))
+    return width_names(scale, rows)
 
 
 def _told(cracks, joints, beyond: bool) -> str:

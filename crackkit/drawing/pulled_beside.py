@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.drawing.frames import Along, Frame, View
-from crackkit.drawing.pulled_cracks import through_cracks
 from crackkit.drawing.shapes import Text, rectangle
+from crackkit.drawing.through_cracks import through_cracks
 from crackkit.drawing.words_on import heading
 from crackkit.units import shown
 from crackkit.words import _

@@ -2,21 +2,18 @@
 
 import numpy as np
 
+from crackkit.drawing.blank_page import ENDS, SHEET, paper_width, sketch_page
+from crackkit.drawing.dimension_line import dimension_line
 from crackkit.drawing.frames import PLAIN, Along, Frame, View
-from crackkit.drawing.labels import width_of
 from crackkit.drawing.pulled_body import PulledBody
 from crackkit.drawing.pulled_pull import force_words
 from crackkit.drawing.pulled_section import pulled_section, section_texts
-from crackkit.drawing.shapes import Arrow, Picture, Text, line, rectangle
-from crackkit.drawing.written_lines import written_lines
+from crackkit.drawing.shapes import Arrow, Picture, Text
 from crackkit.units import shown
 from crackkit.words import _
 
-WIDTHS = (460.0, 1100.0)  # least and largest width of the paper on a screen
 TOP, DEPTHS = 62.0, (56.0, 84.0)
 SIDE = 66.0  # beside the member: arrows
-SHEET = 1000.0, 652.0
-FIRST_TASK, TASK = 366.0, 72.0
 QUESTIONS = (
     _("How does it move? Draw with a dashed line how long it gets, larger than it would be."),
     _("Where is it stretched, where does it crack first, second, third? Draw and number them."),
@@ -34,7 +31,7 @@ def before(structure, view: View = PLAIN) -> Picture:
     view : View
         Units and width of the paper.
     """
-    width = float(np.clip(view.width or 840.0, *WIDTHS))
+    width = paper_width(view)
     body = _body(structure, Along(SIDE, width - SIDE, structure.length), TOP)
     section = Frame(SIDE - 12.0, body.bottom + 46.0, 260.0, 110.0)
     shapes = (*_member(body, width, view), *pulled_section(structure, section, view))
@@ -51,14 +48,12 @@ def sheet(structure, view: View = PLAIN) -> Picture:
         Units.
     """
     width, height = SHEET
-    body = _body(structure, Along(90.0, 910.0, structure.length), 74.0)
+    body = _body(structure, Along(*ENDS, structure.length), 74.0)
     section = Frame(90.0, 216.0, 300.0, 118.0)
     shapes = (
         *_member(body, width, view),
         *pulled_section(structure, section, view),
-        rectangle(430.0, 226.0, 480.0, 104.0, "support"),
-        Text(440.0, 244.0, _("room to sketch"), "note"),
-        *written_lines(QUESTIONS, FIRST_TASK, TASK),
+        *sketch_page(QUESTIONS),
     )
     return Picture(width, height, shapes, _("Your prediction"), _told(structure, view))
 
@@ -71,7 +66,7 @@ def _body(structure, along: Along, top: float) -> PulledBody:
 def _member(body: PulledBody, width: float, view: View) -> list:
     left, right = body.along.left, body.along.right
     shapes = [body.block(left, right), *body.grips(left, right), *body.whole_bars()]
-    return [*shapes, *_pull(body, width, view), *_length(body, width, view)]
+    return [*shapes, *_pull(body, width, view), *_length(body, view)]
 
 
 def _pull(body: PulledBody, width: float, view: View) -> list:
@@ -100,19 +95,10 @@ def _before_words(structure, width: float, view: View) -> list:
     return [Text(width / 2, 22.0, words, "label", "middle")]
 
 
-def _length(body: PulledBody, width: float, view: View) -> list:
-    """Length of the member, between two arrows below it."""
+def _length(body: PulledBody, view: View) -> list:
     words = shown(body.structure.length, "length", view.system)
     left, right = body.along.left, body.along.right
-    y, middle = body.bottom + 24.0, (left + right) / 2
-    half = width_of(words, "label") / 2 + 8.0
-    return [
-        Arrow(middle - half, y, left, y, "spread_load", 7.0),
-        Arrow(middle + half, y, right, y, "spread_load", 7.0),
-        line(left, body.bottom + 6, left, y + 6, "leader"),
-        line(right, body.bottom + 6, right, y + 6, "leader"),
-        Text(middle, y + 4.5, words, "label", "middle"),
-    ]
+    return dimension_line(left, right, body.bottom + 24.0, body.bottom + 6, words)
 
 
 def _told(structure, view: View) -> str:

@@ -25,6 +25,11 @@ class PulledBody:
     depth: float
 
     @property
+    def own_depth(self) -> float:
+        """Depth of the member itself [mm]."""
+        return self.structure.depth
+
+    @property
     def bottom(self) -> float:
         """Height of the bottom face."""
         return self.top + self.depth

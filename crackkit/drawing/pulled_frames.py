@@ -2,18 +2,8 @@
 
 from dataclasses import dataclass
 
-from crackkit.drawing.frames import (
-    LEAST_WIDE,
-    LIMITS,
-    NAMED,
-    RIGHT,
-    Along,
-    Frame,
-    View,
-    tile_frames,
-)
+from crackkit.drawing.frames import LEAST_WIDE, RIGHT, Frame, View, picture_width, tile_frames
 
-MARGIN = 56.0  # beside the member at both ends: numbers of the axes, arrows of the pull
 BESIDE = 248.0  # height of the band of ten members
 
 
@@ -43,8 +33,7 @@ def pulled_layout(view: View, beside: bool = False) -> PulledLayout:
     beside : bool
         Whether ten members lie side by side, which takes one band more.
     """
-    width = NAMED[view.layout] if view.width is None else view.width
-    width = float(min(max(width, LIMITS[0]), LIMITS[1]))
+    width = picture_width(view)
     return (_wide if width >= LEAST_WIDE else _narrow)(width, BESIDE if beside else 0.0)
 
 
@@ -83,8 +72,3 @@ def _narrow(width: float, more: float) -> PulledLayout:
         beside=Frame(14, 1176, full, more - 8) if more else None,
         tiles=tile_frames(14, 1176 + more, full + 10, 3, 6),
     )
-
-
-def along_pulled(frame: Frame, length: float) -> Along:
-    """Lay a pulled member along a frame: the same in all bands."""
-    return Along(frame.left + MARGIN, frame.right - MARGIN, length)

@@ -4,13 +4,14 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crackkit.drawing.dimension_line import dimension_line
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.movement_band import exaggeration, factor_notes
 from crackkit.drawing.pulled_body import PulledBody
-from crackkit.drawing.pulled_frames import along_pulled
 from crackkit.drawing.pulled_pull import pull_arrows
-from crackkit.drawing.shapes import Arrow, Polygons, Text, line
+from crackkit.drawing.shapes import Polygons, Text, line
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.drawing.words_on import heading
 from crackkit.structures.outcome import YIELDS
 from crackkit.units import shown
@@ -23,7 +24,7 @@ STILL = 1e-6  # mm that nobody would call a movement
 
 def pulled_movement(outcome, frame: Frame, view: View) -> list:
     """Draw the band."""
-    along = along_pulled(frame, outcome.structure.length)
+    along = along_strip(frame, outcome.structure.length)
     body = PulledBody(outcome.structure, along, frame.top + 62.0, BODY)
     if outcome.movement.falls_at is not None:
         return _torn(outcome, body, frame, view)
@@ -87,15 +88,10 @@ def _how_much(outcome, body: PulledBody, shape: Moved, frame: Frame, view: View)
     y = body.bottom + 26.0
     x = (body.along.left + body.along.right) / 2
     text, role = length_words(outcome, view), "label_bold"
-    half = width_of(text, role) / 2 + 8.0
     olds = [line(old, body.top - 9, old, body.bottom + 9, "ghost") for old in _old(body)]
     return [
         *olds,
-        Arrow(x - half, y, shape.left, y, "spread_load", 7.0),
-        Arrow(x + half, y, shape.right, y, "spread_load", 7.0),
-        line(shape.left, body.bottom + 4, shape.left, y + 6, "leader"),
-        line(shape.right, body.bottom + 4, shape.right, y + 6, "leader"),
-        Text(x, y + 4.5, text, role, "middle"),
+        *dimension_line(shape.left, shape.right, y, body.bottom + 4, text, role, x),
     ]
 
 

@@ -2,11 +2,11 @@
 
 import numpy as np
 
+from crackkit.drawing.along_chart import AlongChart
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.pulled_chart import AlongChart
-from crackkit.drawing.pulled_frames import along_pulled
 from crackkit.drawing.shapes import Polyline, Text, line, rectangle
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.drawing.words_on import Label, heading, label_row, paragraph
 from crackkit.structures.pulled import PARTED
 from crackkit.units import shown
@@ -80,7 +80,7 @@ def _chart(outcome, frame: Frame) -> AlongChart:
     least = min((float(item.stress.min()) for item in outcome.steel), default=0.0)
     held = not _nothing_holds(outcome)
     low = 1.1 * least if held and least < -SEEN * strength else 0.0
-    along = along_pulled(frame, outcome.structure.length)
+    along = along_strip(frame, outcome.structure.length)
     return AlongChart(along, frame.top + 54.0, frame.bottom - 26.0, low, HEADROOM * strength)
 
 

@@ -2,11 +2,11 @@
 
 import numpy as np
 
+from crackkit.drawing.along_chart import AlongChart, line_key, low_end
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.pulled_chart import AlongChart
-from crackkit.drawing.pulled_frames import along_pulled
-from crackkit.drawing.shapes import Circle, Polyline, Text, line
+from crackkit.drawing.shapes import Circle, Polyline, Text
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.drawing.words_on import Label, label_row
 from crackkit.structures.pulled import PARTED
 from crackkit.units import shown
@@ -35,10 +35,9 @@ def strength_strip(outcome, frame: Frame, view: View) -> list:
 
 def _chart(strengths, stress, frame: Frame, length: float) -> AlongChart:
     high = HEADROOM * float(strengths.max())
-    low = min(float(stress.min()), 0.0)
-    low = 0.0 if low > -0.02 * high else 1.1 * low
-    along = along_pulled(frame, length)
-    return AlongChart(along, frame.top + TOP, frame.bottom - FOOT, low, high)
+    along = along_strip(frame, length)
+    bottom = frame.bottom - FOOT
+    return AlongChart(along, frame.top + TOP, bottom, low_end(stress, high), high)
 
 
 def _areas(chart: AlongChart, felt: np.ndarray) -> list:
@@ -54,12 +53,9 @@ def _areas(chart: AlongChart, felt: np.ndarray) -> list:
 def _key(outcome, chart: AlongChart, frame: Frame) -> list:
     """Names of the lines below the strip, and what the numbers on the cracks mean."""
     torn = outcome.pulled.ended == PARTED
-    y, x, end = frame.bottom - 5.0, chart.along.left, chart.along.right
-    shapes = []
+    y, end = frame.bottom - 5.0, chart.along.right
     entries = [(_("concrete strength"), "now_line"), (_("its stress"), "stretched_line")]
-    for words, role in entries[: 1 if torn else 2]:
-        shapes += [line(x, y - 4, x + 22, y - 4, role), Text(x + 28, y, words, "note")]
-        x += 28 + width_of(words, "note") + 20
+    shapes, x = line_key(entries[: 1 if torn else 2], chart.along.left, y)
     if outcome.cracks and not torn:
         told = _("numbers: which crack came first"), _("numbered as they came")
         fitting = [words for words in told if width_of(words, "note") <= end - x]

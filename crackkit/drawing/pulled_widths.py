@@ -5,9 +5,9 @@ from dataclasses import replace
 import numpy as np
 
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.labels import GAP, spread, width_of
-from crackkit.drawing.shapes import Circle, Lines, Text, line, rectangle
+from crackkit.drawing.shapes import Circle, rectangle
 from crackkit.drawing.width_scale import Scale, limit_mark, scale_axis, source_words
+from crackkit.drawing.width_ticks import width_names, width_ticks
 from crackkit.drawing.words_on import heading, paragraph
 from crackkit.structures.pulled import PARTED
 from crackkit.units import shown
@@ -29,7 +29,7 @@ def pulled_widths(outcome, frame: Frame, view: View) -> list:
         *source_words(limit, frame),
         *scale_axis(scale, view),
         *(_band(scale, rules) if rules else []),
-        *_cracks(scale, widths),
+        *width_ticks(scale, widths.tolist()),
         *limit_mark(scale, limit, view),
         *(_names(scale, rules, view) if rules else []),
         *paragraph(scale.left, frame.bottom - 16, _told(outcome, view), "note", frame.width - 16),
@@ -47,38 +47,16 @@ def _band(scale: Scale, rules) -> list:
     return shapes
 
 
-def _cracks(scale: Scale, widths: np.ndarray) -> list:
-    """A tick for each crack there is, in the lower half of the scale."""
-    if not widths.size:
-        return []
-    ticks = np.empty((widths.size, 2, 2))
-    ticks[:, :, 0] = np.array([scale(w) for w in widths.tolist()])[:, None]
-    ticks[:, 0, 1], ticks[:, 1, 1] = scale.line + 1.5, scale.line + 9.5
-    return [Lines(ticks, "crack")]
-
-
 def _names(scale: Scale, rules, view: View) -> list:
     """Name the rules that people know, the chosen one with its width, over the band."""
     rows = []
     for name, width in rules.by_rule:
         if name == rules.rule:
             told = f"{NAMES[name]} {shown(width, 'width', view.system)}"
-            rows.append((scale(width), told, "label_bold"))
+            rows.append((width, told, "label_bold"))
         elif name in NAMES:
-            rows.append((scale(width), NAMES[name], "note"))
-    widths = [width_of(words, role) for _x, words, role in rows]
-    low, high = scale.left, scale.frame.right - 4.0
-    placed = spread([x for x, _words, _role in rows], widths, low, high, GAP)
-    y, shapes = scale.line - 24.0, []
-    for (x, words, role), centre, wide in zip(rows, placed, widths, strict=True):
-        foot = min(max(x, centre - wide / 2), centre + wide / 2)
-        # the line of the limit must not run through the words
-        shapes += [
-            rectangle(centre - wide / 2 - 2, y - 11, wide + 4, 14, "paper"),
-            line(foot, y + 4, x, scale.line - 8, "leader"),
-            Text(centre, y, words, role, "middle"),
-        ]
-    return shapes
+            rows.append((width, NAMES[name], "note"))
+    return width_names(scale, rows)
 
 
 def _told(outcome, view: View) -> str:

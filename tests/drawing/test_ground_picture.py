@@ -11,12 +11,13 @@ from hypothesis import strategies as st
 from crackkit.drawing.frames import View
 from crackkit.drawing.ground_ages import age_words, day_words
 from crackkit.drawing.ground_base import base_name
-from crackkit.drawing.ground_frames import along_ground, ground_layout
+from crackkit.drawing.ground_frames import ground_layout
 from crackkit.drawing.ground_movement import drawn_larger, pieces
 from crackkit.drawing.ground_picture import before, description, picture, sheet
 from crackkit.drawing.ground_timeline import tension_in_time
 from crackkit.drawing.labels import covered_grips, faults, text_boxes
 from crackkit.drawing.shapes import Polygons, Raster, every_shape, handles
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.mechanics.base_friction import BASES
 from crackkit.structures.ground_slab import GroundSlab
 from tests.drawing.test_no_label_overlaps import leaving_cards
@@ -109,7 +110,7 @@ def test_the_pieces_lie_apart_by_the_cracks_and_their_ends_where_the_slab_ends(n
 
 @pytest.mark.parametrize("name", ["bars", "many joints", "long"])
 def test_gaps_do_not_eat_up_the_pieces(name):
-    along = along_ground(ground_layout(View()).movement, KNOWN[name].length)
+    along = along_strip(ground_layout(View()).movement, KNOWN[name].length)
     factor, ends = drawn_larger(OUTCOMES[name], along), pieces(OUTCOMES[name])
     gaps = (ends[1:, 0] + ends[1:, 1]) - (ends[:-1, 2] + ends[:-1, 3])
     assert factor >= 1.0

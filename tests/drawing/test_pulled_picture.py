@@ -12,10 +12,11 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.labels import covered_grips, faults, text_boxes
 from crackkit.drawing.movement_band import exaggeration, factor_notes
 from crackkit.drawing.pulled_body import PulledBody
-from crackkit.drawing.pulled_frames import along_pulled, pulled_layout
+from crackkit.drawing.pulled_frames import pulled_layout
 from crackkit.drawing.pulled_movement import moved
 from crackkit.drawing.pulled_picture import before, description, picture, sheet
 from crackkit.drawing.shapes import Circle, Polygons, Raster, every_shape, handles
+from crackkit.drawing.strip_frames import along_strip
 from crackkit.structures.tension_member import TensionMember
 from tests.drawing.test_no_label_overlaps import leaving_cards
 from tests.structures.tension_members import KNOWN, tension_members
@@ -205,7 +206,7 @@ def test_the_sheet_has_four_questions_and_fits_its_page():
 def test_the_pieces_lie_apart_by_the_cracks_and_end_where_the_member_ends(name):
     """Lengths on the drawing add up to what mechanics says of the whole."""
     outcome = KNOWN[name].solve()
-    along = along_pulled(pulled_layout(View()).movement, outcome.structure.length)
+    along = along_strip(pulled_layout(View()).movement, outcome.structure.length)
     factor = exaggeration(outcome.movement, along)
     shape = moved(outcome, PulledBody(outcome.structure, along, 0.0, 30.0), factor)
     gaps = shape.pieces[1:, 0, 0] - shape.pieces[:-1, 1, 0]

@@ -1,4 +1,4 @@
-"""A chart along a pulled member: values over its length, with numbers in the reader's units."""
+"""A chart along a strip: values over its length, with numbers in the reader's units."""
 
 from dataclasses import dataclass
 
@@ -6,9 +6,12 @@ import numpy as np
 
 from crackkit.drawing.axes import bottom_axis, tick_text, ticks
 from crackkit.drawing.frames import Along, View
+from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Lines, Polygon, Text, line
 from crackkit.drawing.thinning import thinned
 from crackkit.units import inner, number, unit
+
+SMALL = 0.02  # share of the height that is not worth room below nothing
 
 
 @dataclass(frozen=True)
@@ -60,10 +63,33 @@ class AlongChart:
         return [*shapes, Text(left - 7, y, unit(quantity, system), "tick", "end")]
 
     def foot(self, view: View) -> list:
-        """Places along the member below the chart."""
+        """Places along the strip below the chart."""
         system = view.system
         values = ticks(0.0, number(self.along.length, "length", system), 8)
         at = np.array([inner(float(v), "length", system) for v in values])
         return bottom_axis(
             values, self.along(at), self.bottom, unit("length", system), self.along.right
         )
+
+
+def low_end(stress: np.ndarray, high: float) -> float:
+    """Low end of a chart of stresses up to `high`: nothing, or below it where there is pressure."""
+    low = min(float(stress.min()), 0.0)
+    return 0.0 if low > -SMALL * high else 1.1 * low
+
+
+def line_key(entries, x: float, y: float) -> tuple[list, float]:
+    """Name lines in a row from the left, and tell where the row ends.
+
+    Parameters
+    ----------
+    entries : sequence of (str, str)
+        Words and role of each line.
+    x, y : float
+        Left end and baseline of the row [drawing units].
+    """
+    shapes = []
+    for words, role in entries:
+        shapes += [line(x, y - 4, x + 22, y - 4, role), Text(x + 28, y, words, "note")]
+        x += 28 + width_of(words, "note") + 20
+    return shapes, x
