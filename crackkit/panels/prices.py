@@ -69,7 +69,7 @@ class Prices:
         self.task = task
         self.preferences = choices or preferences()
         self.book = book or getattr(task, "book", None) or price_book()
-        self.view = PricesView(words=_words())
+        self.view = PricesView(words=_words(self.bill is not None))
         self.view.follow(self.preferences)
         self.show()
         self._listen()
@@ -142,9 +142,9 @@ def _line(row: dict) -> str:
     return _("{label}: {price} for each {unit}").format(**row)
 
 
-def _words() -> dict[str, str]:
+def _words(paid: bool) -> dict[str, str]:
     return {
-        "title": _("Unfold: what things cost"),
+        "title": _("Unfold: your bill, and the prices") if paid else _("Unfold: what things cost"),
         "note": NOTE,
         "ask": _("Put them right for your place, in your money. The offer follows them."),
         "reset": _("The usual prices again"),
