@@ -1,0 +1,66 @@
+"""The line along which a plate breaks."""
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from crackkit.mechanics.plate_crack_line import crack_line, peak_inside
+
+X, Y = np.linspace(0.0, 4500.0, 61), np.linspace(0.0, 3000.0, 41)
+THICK = 150.0
+
+
+def even(angle):
+    return np.full((Y.size, X.size), angle)
+
+
+@given(st.floats(600.0, 3900.0), st.floats(600.0, 2400.0), st.sampled_from([0.0, np.pi / 2]))
+def test_an_even_pull_breaks_it_straight_across(x, y, angle):
+    line = crack_line(X, Y, even(angle), (x, y), THICK)
+    fixed, free = (0, 1) if angle == 0.0 else (1, 0)
+    assert line[:, fixed] == pytest.approx((x, y)[fixed], abs=1e-6)
+    ends = (Y[0], Y[-1]) if free == 1 else (X[0], X[-1])
+    assert sorted(line[[0, -1], free]) == pytest.approx(ends)
+
+
+@given(st.floats(0.0, np.pi))
+def test_the_line_ends_on_edges_and_goes_in_small_steps(angle):
+    line = crack_line(X, Y, even(angle), (2200.0, 1400.0), THICK)
+    for x, y in line[[0, -1]]:
+        assert min(x, 4500.0 - x, y, 3000.0 - y) == pytest.approx(0.0, abs=1e-9)
+    assert np.hypot(*np.diff(line, axis=0).T).max() <= THICK
+
+
+def test_a_pull_out_of_the_corner_cuts_the_corner_off():
+    """Where the tension points to the corner, circles around the corner are its cracks."""
+    gx, gy = np.meshgrid(X, Y)
+    direction = np.arctan2(gy, gx + 1e-9)
+    line = crack_line(X, Y, direction, (700.0, 700.0), THICK)
+    radius = np.hypot(*line.T)
+    assert radius == pytest.approx(np.full(len(line), 700.0 * np.sqrt(2)), rel=0.01)
+    assert sorted((line[0].min(), line[-1].min())) == pytest.approx([0.0, 0.0])
+
+
+def test_a_mirrored_field_breaks_along_the_mirrored_line():
+    gx, gy = np.meshgrid(X, Y)
+    direction = 0.3 + 0.2 * np.sin(gx / 900.0) + 0.1 * gy / 3000.0
+    line = crack_line(X, Y, direction, (2000.0, 1100.0), THICK)
+    mirrored = crack_line(X, Y, np.pi - direction[:, ::-1], (2500.0, 1100.0), THICK)
+    if np.hypot(*(mirrored[0] - [4500.0 - line[0, 0], line[0, 1]])) > 1.0:
+        mirrored = mirrored[::-1]
+    assert mirrored[:, 0] == pytest.approx(4500.0 - line[:, 0], abs=1e-6)
+    assert mirrored[:, 1] == pytest.approx(line[:, 1], abs=1e-6)
+
+
+def test_an_angle_and_its_opposite_are_the_same_pull():
+    line = crack_line(X, Y, even(0.4), (2000.0, 1500.0), THICK)
+    turned = crack_line(X, Y, even(0.4 - np.pi), (2000.0, 1500.0), THICK)
+    assert turned == pytest.approx(line, abs=1e-6)
+
+
+def test_the_hardest_pull_on_the_rim_is_not_looked_at():
+    stress = np.zeros((Y.size, X.size))
+    stress[0, 5], stress[20, 30] = 9.0, 3.0
+    assert peak_inside(X, Y, stress, THICK / 2) == (20, 30)
+    assert peak_inside(X, Y, stress, 0.0) == (0, 5)
