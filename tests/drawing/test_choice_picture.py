@@ -15,16 +15,23 @@ from crackkit.drawing.choice_picture import before, description, picture, sheet
 from crackkit.drawing.choice_piece import layers
 from crackkit.drawing.choice_section_words import main_told
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.labels import covered_grips, faults, text_boxes
 from crackkit.drawing.shapes import Circle, Polygons, every_shape, handles
 from crackkit.structures import outcome as verdicts
 from crackkit.structures.crack_control import CrackControl
 from crackkit.structures.fields import fitted
+from tests.drawing.looked_at import (
+    BLANKS,
+    at_every_width,
+    complaints,
+    off_the_paper,
+    roles,
+    views,
+    words,
+)
 from tests.structures.controls import crack_controls
 
 WIDTHS = (560.0, 640.0, 779.0, 780.0, 840.0, 1000.0, 1200.0)
-VIEWS = [View(system, width=width) for system in ("SI", "US") for width in WIDTHS]
-BLANKS = [View(system, width=width) for system in ("SI", "US") for width in (460.0, 840.0, 1200.0)]
+VIEWS = views(*WIDTHS)
 SLAB = CrackControl()
 KNOWN = {
     "slab": SLAB,
@@ -53,30 +60,17 @@ def choices(**fixed):
     return crack_controls(**fixed)
 
 
-def complaints(drawn) -> list[str]:
-    return faults(drawn) + covered_grips(drawn)
-
-
-def words(drawn) -> list[str]:
-    return [box.text for box in text_boxes(drawn)]
-
-
-def roles(drawn) -> list[str]:
-    return [getattr(shape, "role", "") for shape in every_shape(drawn.shapes)]
-
-
 @pytest.mark.parametrize("name", KNOWN)
 def test_words_keep_clear_at_every_width_and_in_both_systems(name):
     outcome = KNOWN[name].solve()
-    found = {(view.system, view.width): complaints(picture(outcome, view)) for view in VIEWS}
-    assert {key: faulty for key, faulty in found.items() if faulty} == {}
+    assert at_every_width(picture, outcome, VIEWS) == {}
 
 
 @settings(max_examples=120, deadline=None)
 @given(choices(), st.lists(st.sampled_from(VIEWS), min_size=2, max_size=2))
-def test_words_keep_clear_for_any_choice(choice, views):
+def test_words_keep_clear_for_any_choice(choice, some):
     outcome = choice.solve()
-    for view in views:
+    for view in some:
         assert complaints(picture(outcome, view)) == []
 
 
@@ -90,13 +84,7 @@ def test_blank_drawings_keep_their_words_clear(choice, view):
 @settings(max_examples=80, deadline=None)
 @given(choices(), st.sampled_from([560.0, 780.0]))
 def test_nothing_that_is_drawn_leaves_the_paper(choice, width):
-    drawn = picture(choice.solve(), View(width=width))
-    for shape in every_shape(drawn.shapes):
-        for name in ("points", "outlines", "segments"):
-            points = np.asarray(getattr(shape, name, np.zeros((0, 2)))).reshape(-1, 2)
-            assert np.isfinite(points).all()
-            assert (points >= 0.0).all()
-            assert (points <= (drawn.width, drawn.height)).all()
+    assert off_the_paper(picture(choice.solve(), View(width=width))) == []
 
 
 def field_of(choice) -> ChoiceField:

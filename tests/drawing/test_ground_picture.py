@@ -15,17 +15,23 @@ from crackkit.drawing.ground_frames import ground_layout
 from crackkit.drawing.ground_movement import drawn_larger, pieces
 from crackkit.drawing.ground_picture import before, description, picture, sheet
 from crackkit.drawing.ground_timeline import tension_in_time
-from crackkit.drawing.labels import covered_grips, faults, text_boxes
 from crackkit.drawing.shapes import Polygons, Raster, every_shape, handles
 from crackkit.drawing.strip_frames import along_strip
 from crackkit.mechanics.base_friction import BASES
 from crackkit.structures.ground_slab import GroundSlab
-from tests.drawing.test_no_label_overlaps import leaving_cards
+from tests.drawing.looked_at import (
+    BLANKS,
+    at_every_width,
+    complaints,
+    off_the_paper,
+    roles,
+    views,
+    words,
+)
 from tests.structures.ground_slabs import ground_slabs
 
 WIDTHS = (560.0, 640.0, 779.0, 780.0, 840.0, 1000.0, 1200.0)
-VIEWS = [View(system, width=width) for system in ("SI", "US") for width in WIDTHS]
-BLANKS = [View(system, width=width) for system in ("SI", "US") for width in (460.0, 840.0, 1200.0)]
+VIEWS = views(*WIDTHS)
 HELD = GroundSlab(left=1.0, right=1.0)
 KNOWN = {
     "free": GroundSlab(),
@@ -44,29 +50,16 @@ KNOWN = {
 OUTCOMES = {name: slab.solve() for name, slab in KNOWN.items()}
 
 
-def complaints(drawn) -> list[str]:
-    return faults(drawn) + covered_grips(drawn) + leaving_cards(drawn)
-
-
-def words(drawn) -> list[str]:
-    return [box.text for box in text_boxes(drawn)]
-
-
-def roles(drawn) -> list[str]:
-    return [getattr(shape, "role", "") for shape in every_shape(drawn.shapes)]
-
-
 @pytest.mark.parametrize("name", KNOWN)
 def test_words_keep_clear_at_every_width_and_in_both_systems(name):
-    found = {(v.system, v.width): complaints(picture(OUTCOMES[name], v)) for v in VIEWS}
-    assert {key: faulty for key, faulty in found.items() if faulty} == {}
+    assert at_every_width(picture, OUTCOMES[name], VIEWS) == {}
 
 
 @settings(max_examples=60, deadline=None)
 @given(ground_slabs(), st.lists(st.sampled_from(VIEWS), min_size=3, max_size=3))
-def test_words_keep_clear_for_any_slab(slab, views):
+def test_words_keep_clear_for_any_slab(slab, some):
     outcome = slab.solve()
-    for view in views:
+    for view in some:
         assert complaints(picture(outcome, view)) == []
 
 
@@ -80,13 +73,7 @@ def test_blank_drawings_keep_their_words_clear(slab, view):
 @settings(max_examples=25, deadline=None)
 @given(ground_slabs())
 def test_nothing_that_is_drawn_leaves_the_paper(slab):
-    drawn = picture(slab.solve(), View(width=780.0))
-    for shape in every_shape(drawn.shapes):
-        for name in ("points", "outlines", "segments"):
-            points = np.asarray(getattr(shape, name, np.zeros((0, 2)))).reshape(-1, 2)
-            assert np.isfinite(points).all()
-            assert (points >= 0.0).all()
-            assert (points <= (drawn.width, drawn.height)).all()
+    assert off_the_paper(picture(slab.solve(), View(width=780.0))) == []
 
 
 @settings(max_examples=15, deadline=None)

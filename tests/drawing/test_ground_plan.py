@@ -26,9 +26,9 @@ from crackkit.drawing.ground_plan_words import (
     days_along,
     scale_words,
 )
-from crackkit.drawing.labels import text_boxes
 from crackkit.drawing.shapes import Lines, Polygons, Text
 from crackkit.structures.ground_slab import GroundSlab
+from tests.drawing.looked_at import words
 from tests.structures.ground_slabs import ground_slabs
 
 FRAME, ALONG = Frame(0.0, 100.0, 700.0, 150.0), (50.0, 650.0)
@@ -125,7 +125,7 @@ def test_days_beside_the_plan_stand_apart():
 
 def test_a_crack_along_carries_its_day_and_its_width_is_told():
     outcome = OUTCOMES["wide, bare"]
-    written = [box.text for box in text_boxes(picture(outcome, View(width=1000.0)))]
+    written = words(picture(outcome, View(width=1000.0)))
     crack = outcome.across.wild[0]
     assert day_words(crack.birth) in written
     told = cracks_along(outcome.across, View())

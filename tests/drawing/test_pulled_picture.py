@@ -9,7 +9,6 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from crackkit.drawing.frames import View
-from crackkit.drawing.labels import covered_grips, faults, text_boxes
 from crackkit.drawing.movement_band import exaggeration, factor_notes
 from crackkit.drawing.pulled_body import PulledBody
 from crackkit.drawing.pulled_frames import pulled_layout
@@ -18,39 +17,33 @@ from crackkit.drawing.pulled_picture import before, description, picture, sheet
 from crackkit.drawing.shapes import Circle, Polygons, Raster, every_shape, handles
 from crackkit.drawing.strip_frames import along_strip
 from crackkit.structures.tension_member import TensionMember
-from tests.drawing.test_no_label_overlaps import leaving_cards
+from tests.drawing.looked_at import (
+    BLANKS,
+    at_every_width,
+    complaints,
+    off_the_paper,
+    roles,
+    views,
+    words,
+)
 from tests.structures.tension_members import KNOWN, tension_members
 
 WIDTHS = (560.0, 640.0, 779.0, 780.0, 840.0, 1000.0, 1200.0)
-VIEWS = [View(system, width=width) for system in ("SI", "US") for width in WIDTHS]
-BLANKS = [View(system, width=width) for system in ("SI", "US") for width in (460.0, 840.0, 1200.0)]
+VIEWS = views(*WIDTHS)
 PARTED = [name for name in KNOWN if KNOWN[name].solve().pulled.ended == "parted"]
-
-
-def complaints(drawn) -> list[str]:
-    return faults(drawn) + covered_grips(drawn) + leaving_cards(drawn)
-
-
-def words(drawn) -> list[str]:
-    return [box.text for box in text_boxes(drawn)]
-
-
-def roles(drawn) -> list[str]:
-    return [getattr(shape, "role", "") for shape in every_shape(drawn.shapes)]
 
 
 @pytest.mark.parametrize("name", KNOWN)
 def test_words_keep_clear_at_every_width_and_in_both_systems(name):
     outcome = KNOWN[name].solve()
-    found = {(view.system, view.width): complaints(picture(outcome, view)) for view in VIEWS}
-    assert {key: faulty for key, faulty in found.items() if faulty} == {}
+    assert at_every_width(picture, outcome, VIEWS) == {}
 
 
 @settings(max_examples=120, deadline=None)
 @given(tension_members(), st.lists(st.sampled_from(VIEWS), min_size=2, max_size=2))
-def test_words_keep_clear_for_any_member(member, views):
+def test_words_keep_clear_for_any_member(member, some):
     outcome = member.solve()
-    for view in views:
+    for view in some:
         assert complaints(picture(outcome, view)) == []
 
 
@@ -64,13 +57,7 @@ def test_blank_drawings_keep_their_words_clear(member, view):
 @settings(max_examples=60, deadline=None)
 @given(tension_members())
 def test_nothing_that_is_drawn_leaves_the_paper(member):
-    drawn = picture(member.solve(), View(width=780.0))
-    for shape in every_shape(drawn.shapes):
-        for name in ("points", "outlines", "segments"):
-            points = np.asarray(getattr(shape, name, np.zeros((0, 2)))).reshape(-1, 2)
-            assert np.isfinite(points).all()
-            assert (points >= 0.0).all()
-            assert (points <= (drawn.width, drawn.height)).all()
+    assert off_the_paper(picture(member.solve(), View(width=780.0))) == []
 
 
 @settings(max_examples=60, deadline=None)
