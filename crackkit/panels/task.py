@@ -88,7 +88,7 @@ class Task(Exercise):
         super().__init__(view, lesson, self.job.key, chosen)
         self.panel = Panel(self.job.structure, self.job.locked, choices=chosen)
         self.panel.watch(self._on_change)
-        self.checked = None
+        self.checked = self.told = None
         self.box = ipywidgets.VBox([self.view, self.panel.view])
         self.listen()
 
@@ -129,11 +129,16 @@ class Task(Exercise):
     def show(self) -> None:
         """Send goals, budget, and the list of the last check."""
         self.view.shown_theme = self.preferences.shown_theme
-        self.view.goals = list(self.job.goals(self.system))
+        self._show_goals()
         self.view.budget = self._budget()
         self._show_checks()
         self.view.alt = self.view.title
         self.view.tally = self._best()
+
+    def _show_goals(self) -> None:
+        told = (self.job, self.system)
+        if told != self.told:  # a limit is found by solving: not at each step of a slider
+            self.told, self.view.goals = told, list(self.job.goals(self.system))
 
     def _budget(self) -> dict:
         structure, outcome, budget = self.panel.structure, self.panel.outcome, self.job.budget
