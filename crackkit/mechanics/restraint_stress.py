@@ -86,6 +86,7 @@ def restraint_stress(ages, free_strain, restraint, modulus, creep, ageing=AGEING
         Days since casting, above 0 and rising [days].
     free_strain : array_like
         Shortening of free concrete at these ages [-]; what stands at the first age comes at once.
+        Several histories of the same concrete stand beside each other, one row for each age.
     restraint : float or array_like
         Share of the shortening that is held back, 0 to 1, at all ages or at each [-].
     modulus : float or array_like
@@ -99,7 +100,7 @@ def restraint_stress(ages, free_strain, restraint, modulus, creep, ageing=AGEING
     Returns
     -------
     numpy.ndarray
-        Stress at each age, tension positive [MPa].
+        Stress at each age and in each history, tension positive [MPa].
 
     Raises
     ------
@@ -113,9 +114,10 @@ def restraint_stress(ages, free_strain, restraint, modulus, creep, ageing=AGEING
     if not np.all((held >= 0) & (held <= 1)):
         raise ValueError(_("The restraint runs from 0 to 1."))
     flexibility = _flexibility(t, creep, ageing) / _at_start(modulus, t)
-    strain = np.broadcast_to(held * np.asarray(free_strain, dtype=float), t.shape)
+    free = np.asarray(free_strain, dtype=float)
+    strain = np.broadcast_to((held * free.T).T, t.shape + free.shape[1:])
     # Read from the end the matrix is upper triangular: solved row by row, no row is exchanged.
-    return np.cumsum(np.linalg.solve(flexibility[::-1, ::-1], strain[::-1])[::-1])
+    return np.cumsum(np.linalg.solve(flexibility[::-1, ::-1], strain[::-1])[::-1], axis=0)
 
 
 def _flexibility(t, creep, ageing):
