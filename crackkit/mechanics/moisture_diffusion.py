@@ -10,10 +10,10 @@ What leaves one volume enters the next or the air, so no moisture is lost in the
 """
 
 from dataclasses import dataclass
-from functools import lru_cache
 
 import numpy as np
 
+from crackkit.mechanics.moisture_diffusivity import Diffusivity, potential_table
 from crackkit.words import _
 
 THREE_YEARS = 1095.0
@@ -25,112 +25,7 @@ STILL_AIR = 2.6
 _GROUND_FILM = 1000.0  # mm/day: so much that the face takes the humidity of the ground
 _LATE = 9.0  # the last step is about exp(9) times as long as the first
 _CROWD = 3.6  # the widest interval is about exp(3.6) times as wide as the one at a drying face
-_TABLE = 4096  # intervals of the table of potentials
 _FIRST_STEPS, _PASSES = 4, 3  # nothing foretells the jump at the end of curing: it is sought
-
-
-@dataclass(frozen=True)
-class Diffusivity:
-    """How readily moisture moves in concrete of a given humidity.
-
-    Parameters
-    ----------
-    saturated : float
-        Diffusivity of wet concrete D1, above 0 [mm2/day].
-    dry_share : float
-        Share of it that is left in dry concrete, 0 to 1 [-]; 1 makes diffusion linear.
-    middle : float
-        Humidity at which it is half way between the two, below 1 [-].
-    steepness : float
-        Exponent of the fall, 6 to 16 [-].
-
-    Raises
-    ------
-    ValueError
-        If a value is out of range.
-    """
-
-    saturated: float
-    dry_share: float = 0.05
-    middle: float = 0.80
-    steepness: float = 15.0
-
-    def __post_init__(self):
-        if not (self.saturated > 0 and 0 < self.dry_share <= 1):
-            raise ValueError(_("The diffusivity must be above zero, wet and dry."))
-        if not (0 <= self.middle < 1 and self.steepness > 0):
-            raise ValueError(_("The diffusivity must fall as the concrete dries."))
-
-    def share(self, humidity):
-        """Diffusivity over that of wet concrete.
-
-        Parameters
-        ----------
-        humidity : float or array_like
-            Relative humidity of the pores, 0 to 1 [-].
-
-        Returns
-        -------
-        float or numpy.ndarray
-            a + (1 - a)/(1 + ((1 - h)/(1 - hc))^n) [-] (BAZANTNAJJAR1972, form; from memory).
-        """
-        dry = (1.0 - np.asarray(humidity, dtype=float)) / (1.0 - self.middle)
-        return self.dry_share + (1.0 - self.dry_share) / (1.0 + dry**self.steepness)
-
-    def at(self, humidity):
-        """Diffusivity [mm2/day].
-
-        Parameters
-        ----------
-        humidity : float or array_like
-            Relative humidity of the pores, 0 to 1 [-].
-
-        Returns
-        -------
-        float or numpy.ndarray
-            D(h) [mm2/day].
-        """
-        return self.saturated * self.share(humidity)
-
-    def fall(self, wet=0.9, dry=0.6):
-        """How many times slower moisture moves in drier concrete.
-
-        Parameters
-        ----------
-        wet : float
-            Humidity to start from, 0 to 1 [-].
-        dry : float
-            Lower humidity, 0 to 1 [-].
-
-        Returns
-        -------
-        float
-            D(wet)/D(dry) [-].
-        """
-        return self.share(wet) / self.share(dry)
-
-
-def diffusivity_mc1990(strength):
-    """Diffusivity as the Model Code 1990 estimates it, a = 0.05, hc = 0.80, n = 15.
-
-    Parameters
-    ----------
-    strength : float
-        Characteristic cylinder strength fck = fcm - 8, above 0 [MPa].
-
-    Returns
-    -------
-    Diffusivity
-        With D1 = 1e-9 m2/s 10/fck (CEB1990, 2.1.9, from memory).
-
-    Raises
-    ------
-    ValueError
-        If the strength is not above zero.
-    """
-    if not strength > 0:
-        raise ValueError(_("The strength must be greater than zero."))
-    return Diffusivity(saturated=864.0 / strength)
 
 
 @dataclass(frozen=True)
@@ -218,7 +113,7 @@ def drying_history(
     days=THREE_YEARS,
     initial=1.0,
     cells=32,
-    steps=64,
+    steps=56,
 ):
     """Humidity of a slab that begins to dry.
 
@@ -335,7 +230,7 @@ class _Slab:
         self.weights, self.conduct = depth_weights(z), _conductance(z)
         self.film, self.source = np.zeros_like(z), np.zeros_like(z)
         self.film[[0, -1]], self.source[[0, -1]] = films, films * outside
-        self.table = _potentials(diffusivity.dry_share, diffusivity.middle, diffusivity.steepness)
+        self.table = potential_table(diffusivity)
 
     def after(self, guess, lead, past, dT):
         """Humidity after a step, if the potential is straight from the guess to it."""
@@ -367,13 +262,3 @@ def _conductance(z):
     k = 1.0 / np.diff(z)
     own = np.concatenate([k, [0.0]]) + np.concatenate([[0.0], k])
     return np.diag(own) - np.diag(k, 1) - np.diag(k, -1)
-
-
-@lru_cache(maxsize=16)
-def _potentials(dry_share, middle, steepness):
-    """Humidities, D/D1 there, and its integral from humidity 0 on (Kirchhoff; Simpson's rule)."""
-    h = np.linspace(0.0, 1.0, 2 * _TABLE + 1)
-    D = Diffusivity(1.0, dry_share, middle, steepness).share(h)
-    areas = (D[:-2:2] + 4.0 * D[1:-1:2] + D[2::2]) / (6.0 * _TABLE)
-    potential = np.concatenate([[0.0], np.cumsum(areas)])
-    return h[::2], D[::2], potential

@@ -15,11 +15,11 @@ from crackkit.mechanics.humidity_shrinkage import (
 from crackkit.mechanics.moisture_diffusion import (
     SEALED,
     Face,
-    diffusivity_mc1990,
     drying_history,
     humidity_at,
     on_ground,
 )
+from crackkit.mechanics.moisture_diffusivity import diffusivity_mc1990
 from crackkit.mechanics.shrinkage_mc2010 import drying_end
 
 DEPTHS = 150.0 * np.linspace(0.0, 1.0, 33) ** 2

@@ -19,10 +19,10 @@ from crackkit.mechanics.moisture_diffusion import (
     SEALED,
     Face,
     depth_weights,
-    diffusivity_mc1990,
     drying_history,
     on_ground,
 )
+from crackkit.mechanics.moisture_diffusivity import diffusivity_mc1990
 from crackkit.mechanics.restraint_stress import restraint_stress
 from crackkit.mechanics.strength_in_time import concrete_in_time
 from crackkit.mechanics.surface_stress import kept_below, self_balanced_stress, surface_stress
