@@ -40,7 +40,8 @@ def before(structure, view: View = PLAIN) -> Picture:
     along = Along(SIDE, width - SIDE, structure.length)
     body = GroundBody(structure, along, TOP, DEPTH)
     plan = _plan(body)
-    drawn = _("section: {height}").format(height=height_notes(body)[0]), _plan_note(plan)
+    heights = [_("section: {height}").format(height=one) for one in height_notes(body)[:1]]
+    drawn = [*heights, _plan_note(plan)]
     facts = _facts(body, view, plan.bottom + 32.0, width - 2 * SIDE, drawn)
     shapes = (*_slab(body, view), *plan_shapes(plan), *facts)
     return Picture(width, facts[-1].y + 16.0, shapes, _("Your call"), _told(structure, view))

@@ -85,7 +85,7 @@ def _sentences(plan: GroundPlan, other, view: View) -> list[str]:
     )
     sentences = [size, cracks_along(other, view), _undated(plan, other)]
     if s.sides > 0:
-        sentences.append(_("Sides held {n} %.").format(n=round(100 * s.sides)))
+        sentences.append(_("Sides held {n}\u00a0%.").format(n=round(100 * s.sides)))
     if s.joint_places or s.joint_places_across:
         sentences.append(_("Straight lines: joints, bold where open."))
     return [*(one for one in sentences if one), *_bars(plan)]

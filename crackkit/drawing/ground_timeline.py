@@ -30,7 +30,7 @@ TICKS = (
     (365.0, _("1 y")),
     (3650.0, _("10 y")),
 )
-HEAD, BETWEEN, FOOT = 76.0, 42.0, 26.0  # over, between and below the charts
+HEAD, BETWEEN, FOOT = 76.0, 48.0, 26.0  # over, between and below the charts
 LOWER = 0.36  # share of the room that the lower chart has
 
 
@@ -125,7 +125,6 @@ def tension_in_time(state) -> tuple[np.ndarray, np.ndarray]:
 def _stress(outcome, chart: _Chart) -> list:
     points, across = (_worst(state, chart) for state in (outcome.ground, outcome.across))
     area = np.concatenate([points, [(points[-1, 0], chart.bottom), (points[0, 0], chart.bottom)]])
-    y = float(chart.y(1.0))
     values = np.array([0.0, 0.5])
     texts = [
         Text(chart.left - 8, float(chart.y(v)) + 4, tick_text(v), "tick", "end")
@@ -138,8 +137,7 @@ def _stress(outcome, chart: _Chart) -> list:
         Polygon(area, "stretched_area"),
         Polyline(points, "stretched_line"),
         Polyline(across, "second_line"),
-        line(chart.left, y, chart.right, y, "capacity"),
-        Text(chart.left + 6, y - 5, _("it tears"), "bad_word"),
+        *_limit(outcome, chart),
     ]
 
 
@@ -150,10 +148,34 @@ def _worst(state, chart: _Chart) -> np.ndarray:
     return chart.points(ages[seen], share[seen])
 
 
+def all_births(outcome) -> list[float]:
+    """Ages at which cracks come in ten years, from end to end and across [days]."""
+    return outcome.ground.births + outcome.across.births
+
+
+def _limit(outcome, chart: _Chart) -> list:
+    """The strength; its name keeps clear of the days above it, and of the age looked at."""
+    y, words = float(chart.y(1.0)), _("it tears")
+    room = width_of(words, "bad_word") + 12.0
+    first, now = (float(chart.x(day)) for day in (_first(outcome), outcome.structure.age))
+    free = [
+        left
+        for left in (chart.left, chart.right - room, now - room)
+        if not left < now < left + room and not left < first < left + room
+    ]
+    return [
+        line(chart.left, y, chart.right, y, "capacity"),
+        Text((free or [chart.left])[0] + 6.0, y - 5, words, "bad_word"),
+    ]
+
+
+def _first(outcome) -> float:
+    return min(all_births(outcome), default=LAST)
+
+
 def _births(outcome, chart: _Chart) -> list:
     """Mark the days on which cracks come, in ten years, and name the first that fit."""
-    found = outcome.ground.births + outcome.across.births
-    days = sorted({max(birth, FIRST) for birth in found})
+    days = sorted(set(all_births(outcome)))
     y = float(chart.y(1.0))
     role = {True: "rule_dot_chosen", False: "rule_dot"}
     places = chart.x(np.array(days)).tolist()
@@ -219,6 +241,6 @@ def _now(outcome, upper: _Chart, lower: _Chart) -> list:
     return [
         line(x, upper.top, x, upper.bottom + 4, "neutral"),
         line(x, lower.top, x, lower.bottom, "neutral"),
-        Text(centre, upper.bottom + 16, words, "label", "middle"),
+        Text(centre, upper.bottom + 20, words, "label", "middle"),
         Circle(x, float(lower.y(free)), 4.5, "rule_dot_chosen"),
     ]

@@ -142,6 +142,17 @@ def test_the_first_cracks_carry_the_day_of_their_birth():
     assert texts.count(day) == 2  # over the crack, and over the timeline
 
 
+def test_a_crack_of_the_first_day_is_not_dated_later():
+    early = GroundSlab(
+        length=6000.0, width=40000.0, sides=1.0, base="stabilised", steel="#4", spacing=300.0
+    )
+    outcome = replace(early, both_ways=True, cooling=20.0, age=2000.0).solve()
+    assert min(outcome.across.births) < 1.0
+    days = {day_words(birth) for birth in outcome.across.births + outcome.ground.births}
+    written = [text for text in words(picture(outcome, View())) if text.startswith("day ")]
+    assert written and set(written) <= days
+
+
 def test_every_crack_is_drawn():
     outcome = OUTCOMES["bars"]
     shapes = every_shape(picture(outcome, View(width=1000.0)).shapes)
@@ -183,6 +194,12 @@ def test_before_the_call_the_bars_joints_and_base_are_known():
     told = " ".join(words(before(KNOWN["panels"], View())))
     for part in ("two plastic sheets", "10 mm every 200\u202fmm", "a joint every 4.00\u202fm"):
         assert part in told
+
+
+def test_a_slab_that_is_drawn_to_scale_has_nothing_said_of_its_height():
+    slab = GroundSlab(length=3000.0, thickness=300.0, joint_every=2000.0)
+    told = [" ".join(words(before(slab, View(width=width)))) for width in (632.0, 1100.0)]
+    assert "height" not in told[0] and "height" in told[1]
 
 
 def test_the_sheet_has_four_questions_and_fits_its_page():
