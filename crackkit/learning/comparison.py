@@ -1,7 +1,7 @@
 """Comparisons: one structure as it stands, beside itself with a few things done differently."""
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from crackkit.structures.fields import InputError, fitted, input_at
@@ -109,14 +109,28 @@ def compared(now: Outcome, comparison: Comparison) -> tuple[Compared, ...]:
         Of the structure as it stands. Unless it is one of the variants, it comes first.
     comparison : Comparison
     """
-    rows = [
-        _tried(now, place, variant)
-        for place, variant in enumerate(comparison.variants)
-        if variant.when is None or variant.when(now.structure)
-    ]
-    if not any(row.present for row in rows):
-        rows.insert(0, Compared(_("what you have now"), None, now, True))
-    return tuple(rows)
+    return with_present(now, tuple(tried(now, comparison)))
+
+
+def tried(now: Outcome, comparison: Comparison) -> Iterator[Compared]:
+    """Work out the variants one after the other, for those who cannot wait for all.
+
+    Parameters
+    ----------
+    now : Outcome
+        Of the structure as it stands.
+    comparison : Comparison
+    """
+    for place, variant in enumerate(comparison.variants):
+        if variant.when is None or variant.when(now.structure):
+            yield _tried(now, place, variant)
+
+
+def with_present(now: Outcome, rows: tuple[Compared, ...]) -> tuple[Compared, ...]:
+    """Put the structure as it stands before its variants, unless it is one of them."""
+    if any(row.present for row in rows):
+        return rows
+    return (Compared(_("what you have now"), None, now, True), *rows)
 
 
 def _tried(now: Outcome, place: int, variant: Variant) -> Compared:
@@ -175,7 +189,7 @@ def judged_width(outcome: Outcome) -> Measured:
 def largest_pull(outcome: Outcome) -> Measured:
     """Give the largest pull as a share of what the concrete bears."""
     share = max((zone.peak for zone in outcome.tension), default=0.0)
-    return Measured(_("pull, of what it bears"), float(share), 1.0, "ratio")
+    return Measured(_("pull; at the dashes it cracks"), float(share), 1.0, "ratio")
 
 
 def helped(now: Measured, then: Measured) -> str:

@@ -1,8 +1,9 @@
 """Comparisons by one click: below a live panel, its structure beside its own variants."""
 
+import math
 from collections.abc import Callable
 from dataclasses import fields
-from time import perf_counter
+from time import thread_time
 
 import traitlets
 
@@ -13,6 +14,8 @@ from crackkit.panels.reader_view import ReaderView
 from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import front_end
 from crackkit.words import _
+
+HURRY = 0.06  # s of work that a round may take while a slider above moves
 
 
 class ComparisonView(ReaderView):
@@ -30,8 +33,8 @@ class ComparisonView(ReaderView):
         The rows in words; not sent again while the panel above merely changes.
     changed, shown : int
         Counts changes of the panel above, and up to which of them the rows show it.
-    cost : float
-        How long it took to work the rows out [ms].
+    late : int
+        Counts the rounds that were given up, since the panel above must not wait so long.
     can_put_back : bool
         Whether a variant was put into the panel.
     """
@@ -45,7 +48,7 @@ class ComparisonView(ReaderView):
     said = traitlets.Unicode("").tag(sync=True)
     changed = traitlets.Int(0).tag(sync=True)
     shown = traitlets.Int(0).tag(sync=True)
-    cost = traitlets.Float(0.0).tag(sync=True)
+    late = traitlets.Int(0).tag(sync=True)
     can_put_back = traitlets.Bool(False).tag(sync=True)
 
     def in_words(self) -> str:
@@ -129,17 +132,26 @@ class Comparison:
     @surfaced
     def show(self) -> None:
         """Work the open comparison out for what stands in the panel now."""
-        start = perf_counter()
-        self.view.error = ""
-        self.rows, page = self._worked_out() if self.view.chosen else ((), {})
-        self.view.page, self.view.shown = page, self.view.changed
-        self.view.can_put_back = bool(self._taken)
-        self.view.cost = 1000.0 * (perf_counter() - start)
+        self._show_rows(self._made(math.inf) if self.view.chosen else ())
 
-    def _worked_out(self) -> tuple[tuple[learning.Compared, ...], dict]:
-        comparison = self.offered[self.view.chosen]
-        rows = learning.compared(self.panel.outcome, comparison)
-        return rows, compared_rows.told(comparison, rows, self.panel.system)
+    def _made(self, seconds: float) -> tuple[learning.Compared, ...]:
+        """Work out all variants; give none if the time is up before."""
+        now, comparison = self.panel.outcome, self.offered[self.view.chosen]
+        end, rows = thread_time() + seconds, []
+        for row in learning.tried(now, comparison):
+            rows.append(row)
+            if thread_time() > end:
+                return ()
+        return learning.with_present(now, tuple(rows))
+
+    def _show_rows(self, rows: tuple[learning.Compared, ...]) -> None:
+        self.view.error, self.rows = "", rows
+        self.view.page = self._told(rows) if rows else {}
+        self.view.shown = self.view.changed
+        self.view.can_put_back = bool(self._taken)
+
+    def _told(self, rows: tuple[learning.Compared, ...]) -> dict:
+        return compared_rows.told(self.offered[self.view.chosen], rows, self.panel.system)
 
     def _say(self) -> None:
         self.view.said = compared_rows.in_words(self.view.page) if self.view.page else ""
@@ -150,14 +162,26 @@ class Comparison:
             "choose": lambda: self.choose(message["value"]),
             "take": lambda: self.take(int(message["value"])),
             "put_back": self.put_back,
-            "again": self.again,
+            "again": lambda: self.again(bool(message["value"])),
         }
         acts[message["name"]]()
 
-    def again(self) -> None:
-        """Show the panel as it is now; the page asks for it once changes have come to rest."""
+    @surfaced
+    def again(self, at_rest: bool = True) -> None:
+        """Show the panel as it is now, when the page asks for it.
+
+        Parameters
+        ----------
+        at_rest : bool
+            Whether the panel has come to rest. While it moves, what takes long is given up: what
+            depends on the age alone is quick, for histories are kept.
+        """
+        rows = self._made(math.inf if at_rest else HURRY) if self.view.chosen else ()
         with self.view.hold_sync():
-            self.show()
+            if rows or not self.view.chosen:
+                self._show_rows(rows)
+            else:
+                self.view.late += 1
 
     @surfaced
     def _on_change(self, panel: Panel) -> None:

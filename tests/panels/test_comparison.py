@@ -12,6 +12,7 @@ from crackkit.learning.simple_beam import canteen_beam
 from crackkit.panels.comparison import Comparison
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences
+from crackkit.structures.slab_history import piece_history
 
 
 @pytest.fixture(autouse=True)
@@ -114,7 +115,7 @@ def test_once_the_panel_starts_over_there_is_nothing_to_put_back(comparison, pan
     send(comparison, "choose", "bars")
     send(comparison, "take", 1)
     panel._on_act("reset", None)
-    send(comparison, "again")
+    send(comparison, "again", True)
     assert not comparison.view.can_put_back
     assert present(comparison) == ["no bars"]
 
@@ -125,11 +126,33 @@ def test_a_change_above_is_only_counted_until_the_page_asks(comparison, panel):
     panel.apply({"thickness": 220.0})
     assert comparison.view.page is before
     assert comparison.view.changed == comparison.view.shown + 1
-    send(comparison, "again")
+    send(comparison, "again", True)
     assert comparison.view.changed == comparison.view.shown
     assert comparison.view.page != before
     assert all(made.outcome.structure.thickness == 220.0 for made in comparison.rows)
     assert comparison.view.said == said, "no voice at each step of a slider"
+
+
+def test_while_a_slider_moves_a_round_that_takes_long_is_given_up(comparison, panel, monkeypatch):
+    send(comparison, "choose", "curing")
+    panel.apply({"thickness": 220.0})
+    before = comparison.view.page
+    monkeypatch.setattr("crackkit.panels.comparison.HURRY", 0.0)
+    send(comparison, "again", False)
+    assert comparison.view.late == 1 and comparison.view.page is before
+    assert comparison.view.changed != comparison.view.shown, "it is still to be done"
+    send(comparison, "again", True)
+    assert comparison.view.late == 1 and comparison.view.changed == comparison.view.shown
+
+
+def test_while_only_the_age_moves_no_history_is_worked_out_anew(comparison, panel, monkeypatch):
+    monkeypatch.setattr("crackkit.panels.comparison.HURRY", 60.0)  # however slow the machine
+    send(comparison, "choose", "curing")
+    panel.apply({"age": 800.0})
+    kept = piece_history.cache_info().misses
+    send(comparison, "again", False)
+    assert comparison.view.changed == comparison.view.shown
+    assert piece_history.cache_info().misses == kept
 
 
 def test_while_nothing_is_compared_a_change_above_costs_nothing(comparison, panel):

@@ -1,9 +1,9 @@
 // Comparisons below a live panel: a row of choices, and for each variant a bar and numbers.
 
 const VERDICT_SIGNS = { good: "✓", warn: "!", bad: "✗" };
-const QUICK = 40; // ms: what is worked out sooner may follow a slider that moves
-const PAUSE = 250; // ms between two rounds while it moves
-const REST = 400; // ms without a change before a slow one is worked out
+const PAUSE = 250; // ms between two rounds while the panel above moves
+const REST = 400; // ms without a change before a round that takes long
+const AGAIN = 1000; // ms after which a round is tried again that was given up
 
 function comparedTable(model, act) {
   const box = element("div", { class: "ck-compared-box" });
@@ -91,42 +91,56 @@ function comparedTable(model, act) {
   return { box, show };
 }
 
-// The rows follow the panel only while somebody can see them, and never faster than they cost.
+// The rows follow the panel only while somebody can see them. Where a round takes long, the kernel
+// gives it up, and the page asks again once the panel has come to rest.
 function following(model, root, act) {
   let seen = false, asked = false, timer = 0;
+  let moved = 0, late = 0; // when the panel changed last, and when a round was given up
   const stale = () => Boolean(model.get("chosen")) && model.get("changed") !== model.get("shown");
 
   function ask() {
     timer = 0;
     if (asked || !seen || !stale()) return;
     asked = true;
-    act("again");
+    act("again", performance.now() - moved >= REST);
   }
 
   function notice() {
     root.dataset.stale = stale();
-    if (!stale()) asked = false;
     if (asked || !seen || !stale()) return;
-    const quick = model.get("cost") < QUICK;
-    if (timer && quick) return;
+    const waits = late && performance.now() - late < AGAIN;
+    if (timer && !waits) return;
     clearTimeout(timer);
-    timer = setTimeout(ask, quick ? PAUSE : REST);
+    timer = setTimeout(ask, late ? REST : PAUSE);
   }
 
-  function answered() { asked = false; notice(); }
+  function changed() { moved = performance.now(); notice(); }
+
+  function answered(when) {
+    asked = false;
+    late = when;
+    clearTimeout(timer);
+    timer = 0;
+    notice();
+  }
 
   const watcher = new IntersectionObserver((found) => {
     seen = found[found.length - 1].isIntersecting;
     notice();
   });
   watcher.observe(root);
-  model.on("change:changed change:chosen", notice);
-  model.on("change:shown", answered);
+  const stop = [
+    ["change:changed", changed],
+    ["change:shown change:error", () => answered(0)],
+    ["change:late", () => answered(performance.now())],
+  ].map(([events, hear]) => {
+    model.on(events, hear);
+    return () => model.off(events, hear);
+  });
   return () => {
     watcher.disconnect();
     clearTimeout(timer);
-    model.off("change:changed change:chosen", notice);
-    model.off("change:shown", answered);
+    stop.forEach((one) => one());
   };
 }
 
