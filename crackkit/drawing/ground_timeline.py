@@ -157,11 +157,12 @@ def _limit(outcome, chart: _Chart) -> list:
     """The strength; its name keeps clear of the days above it, and of the age looked at."""
     y, words = float(chart.y(1.0)), _("it tears")
     room = width_of(words, "bad_word") + 12.0
-    first, now = (float(chart.x(day)) for day in (_first(outcome), outcome.structure.age))
+    taken = [float(chart.x(day)) for day in (outcome.structure.age, *_first(outcome))]
+    starts = [chart.left, chart.right - room, taken[0] - room, taken[0] + 1.0]
     free = [
-        left
-        for left in (chart.left, chart.right - room, now - room)
-        if not left < now < left + room and not left < first < left + room
+        x
+        for x in starts
+        if chart.left <= x <= chart.right - room and not any(x <= t < x + room for t in taken)
     ]
     return [
         line(chart.left, y, chart.right, y, "capacity"),
@@ -169,8 +170,9 @@ def _limit(outcome, chart: _Chart) -> list:
     ]
 
 
-def _first(outcome) -> float:
-    return min(all_births(outcome), default=LAST)
+def _first(outcome) -> list[float]:
+    """Age of the first crack in ten years [days], if one comes."""
+    return sorted(all_births(outcome))[:1]
 
 
 def _births(outcome, chart: _Chart) -> list:

@@ -15,7 +15,8 @@ from crackkit.drawing.ground_frames import ground_layout
 from crackkit.drawing.ground_movement import drawn_larger, pieces
 from crackkit.drawing.ground_picture import before, description, picture, sheet
 from crackkit.drawing.ground_timeline import tension_in_time
-from crackkit.drawing.shapes import Polygons, Raster, every_shape, handles
+from crackkit.drawing.labels import text_boxes
+from crackkit.drawing.shapes import Circle, Polygons, Raster, every_shape, handles
 from crackkit.drawing.strip_frames import along_strip
 from crackkit.mechanics.base_friction import BASES
 from crackkit.structures.ground_slab import GroundSlab
@@ -151,6 +152,9 @@ def test_a_crack_of_the_first_day_is_not_dated_later():
     days = {day_words(birth) for birth in outcome.across.births + outcome.ground.births}
     written = [text for text in words(picture(outcome, View())) if text.startswith("day ")]
     assert written and set(written) <= days
+    (told,) = (box for box in text_boxes(picture(outcome, View())) if box.text == "it tears")
+    dots = [s for s in every_shape(picture(outcome, View()).shapes) if isinstance(s, Circle)]
+    assert not [one for one in dots if told.left < one.x < told.right and one.y < told.bottom + 20]
 
 
 def test_every_crack_is_drawn():
