@@ -51,6 +51,7 @@ _LIGHT = {
     "edge": "#1f2b33",
     "bar": "#1b242a",
     "crack": "#120d0a",
+    "air": "#120d0a",
     "stretched": "#b8431c",
     "squeezed": "#22647a",
     "good": "#2c6b3f",
@@ -71,6 +72,7 @@ _DARK = {
     "edge": "#d9d5ca",
     "bar": "#f4f1e8",
     "crack": "#fffaf0",
+    "air": "#000000",
     "stretched": "#ff9466",
     "squeezed": "#74c3db",
     "good": "#7fd296",
@@ -92,6 +94,7 @@ _PRINT = {
     "edge": "#000000",
     "bar": "#000000",
     "crack": "#000000",
+    "air": "#303030",
     "stretched": "#000000",
     "squeezed": "#404040",
     "good": "#000000",
@@ -113,6 +116,8 @@ def _filled(c: dict) -> dict:
         "paper": Style(fill=c["paper"]),
         "card": Style(fill=c["card"]),
         "concrete": Style(fill=c["concrete"], stroke=c["edge"], width=1.4),
+        "mesh": Style(fill=c["concrete"], stroke=c["faint"], width=0.7),
+        "air": Style(fill=c["air"], stroke=c["ground"], width=1.0),
         "stretched_area": Style(fill=c["stretched"], opacity=0.16),
         "squeezed_area": Style(fill=c["squeezed"], opacity=0.30),
         "concrete_area": Style(fill=c["share"], opacity=0.34),
@@ -171,6 +176,7 @@ def _stroked(c: dict) -> dict:
         "wide_hatch": Style(stroke=c["warn"], width=0.8, opacity=0.7),
         "gaping_hatch": Style(stroke=c["bad"], width=0.8, opacity=0.7),
         "steel_now": Style(stroke=c["ink"], width=1.8, dash="6 4"),
+        "air_line": Style(stroke="#ffffff", width=2.0),  # air is dark in every theme
         "bang": Style(stroke=c["paper"], width=2.0),
     }
 

@@ -1,0 +1,103 @@
+"""A slab on the ground seen from above, to scale: its near side is below, its neighbours around."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from crackkit.drawing.dimension_line import dimension_line
+from crackkit.drawing.frames import Frame, View
+from crackkit.drawing.shapes import Lines, Polygon, Polygons, Text, line, rectangle
+from crackkit.units import shown
+
+GAP, STRIP = 3.0, 9.0  # drawn width of a joint, and of what is shown of the neighbours
+DOWELS = 26.0  # from dowel to dowel
+ASIDE = 0.65  # share of the room that is left over that lies to the left of it
+DOWN = 30.0  # from the near side to the dimension
+
+
+@dataclass(frozen=True)
+class CurledPlan:
+    """The way from the slab to the paper."""
+
+    structure: object
+    left: float
+    bottom: float
+    scale: float
+
+    @property
+    def right(self) -> float:
+        """Edge at the right end."""
+        return self.left + self.scale * self.structure.length
+
+    @property
+    def top(self) -> float:
+        """Edge of the far side."""
+        return self.bottom - self.scale * self.structure.width
+
+    def __call__(self, points) -> np.ndarray:
+        """Bring points (x, y) [mm] onto the paper; any shape that ends with 2."""
+        return (self.left, self.bottom) + np.asarray(points) * (self.scale, -self.scale)
+
+    def concrete(self, role: str = "concrete") -> Polygon:
+        """Draw the slab."""
+        wide, tall = self.right - self.left, self.bottom - self.top
+        return rectangle(self.left, self.top, wide, tall, role)
+
+    def neighbours(self) -> list:
+        """Draw strips of the slabs around it, with dowels where joints pass something on."""
+        near, far = GAP, GAP + STRIP
+        left, right, top, bottom = self.left, self.right, self.top, self.bottom
+        boxes = (
+            (left, top - far, right, top - near),
+            (left, bottom + near, right, bottom + far),
+            (left - far, top, left - near, bottom),
+            (right + near, top, right + far, bottom),
+        )
+        corners = [[(a, b), (c, b), (c, d), (a, d)] for a, b, c, d in boxes]
+        strips = Polygons(np.array(corners), "wall")
+        return [strips, *self._dowels()]
+
+    def _dowels(self) -> list[Lines]:
+        if self.structure.transfer <= 0:
+            return []
+        reach = GAP / 2 + 6.0
+        x = np.arange(self.left + DOWELS / 2, self.right, DOWELS)
+        y = np.arange(self.top + DOWELS / 2, self.bottom, DOWELS)
+        ways = [_across(x, edge, reach) for edge in (self.top - GAP / 2, self.bottom + GAP / 2)]
+        sides = [_across(y, edge, reach) for edge in (self.left - GAP / 2, self.right + GAP / 2)]
+        return [Lines(np.concatenate([*ways, *(one[..., ::-1] for one in sides)]), "bears")]
+
+    def dimensions(self, view: View) -> list:
+        """Write length and width beside it."""
+        s, system = self.structure, view.system
+        words = shown(s.length, "length", system)
+        y, edge = self.bottom + DOWN, self.left - GAP - STRIP
+        middle = (self.top + self.bottom) / 2
+        return [
+            *dimension_line(self.left, self.right, y, self.bottom + GAP + STRIP + 3.0, words),
+            Text(edge - 6.0, middle + 4.5, shown(s.width, "length", system), "label", "end"),
+            line(edge - 5.0, self.top, edge - 5.0, middle - 11.0, "leader"),
+            line(edge - 5.0, middle + 11.0, edge - 5.0, self.bottom, "leader"),
+        ]
+
+
+def _across(places: np.ndarray, edge: float, reach: float) -> np.ndarray:
+    lines = np.empty((places.size, 2, 2))
+    lines[..., 0] = places[:, None]
+    lines[:, 0, 1], lines[:, 1, 1] = edge - reach, edge + reach
+    return lines
+
+
+def plan_in(structure, room: Frame) -> CurledPlan:
+    """Lay a slab into a room, as large as it fits.
+
+    Parameters
+    ----------
+    structure : CurledSlab
+    room : Frame
+        For the slab itself; neighbours and dimensions stand around it.
+    """
+    scale = min(room.width / structure.length, room.height / structure.width)
+    left = room.left + ASIDE * (room.width - scale * structure.length)
+    bottom = room.bottom - (room.height - scale * structure.width) / 2
+    return CurledPlan(structure, left, bottom, scale)

@@ -1,0 +1,122 @@
+"""The loads on the plan of a slab: feet to scale, each with a grip that goes all over the plan."""
+
+import numpy as np
+
+from crackkit.drawing.choice_chips import chip
+from crackkit.drawing.curled_plan import CurledPlan
+from crackkit.drawing.frames import View
+from crackkit.drawing.labels import width_of
+from crackkit.drawing.shapes import Circle, Group, Handle, rectangle
+from crackkit.structures.fields import part_input
+from crackkit.units import shown
+from crackkit.units.quantities import scale
+from crackkit.words import _
+
+LEAST = 8.0  # drawn side of the smallest foot
+DISC, RIM = 10.0, 4.0  # least radius of a grip, and how far it reaches past its foot
+TOUCH = 6.0  # how far beyond that a finger may touch
+ROLE = "load_word"
+CLEAR = 4.0  # from a grip to its words
+
+
+def wheels(structure, plan: CurledPlan, view: View) -> list:
+    """Draw the loads: discs with their feet; on a live page they can be dragged all over."""
+    return [
+        shape
+        for k, load in enumerate(structure.loads)
+        for shape in _wheel(structure, k, load, plan, view)
+    ]
+
+
+def _wheel(structure, k: int, load, plan: CurledPlan, view: View) -> list:
+    x, y = plan((load.x, load.y)).tolist()
+    side, disc = max(load.side * plan.scale, LEAST), radius(load, plan)
+    foot = rectangle(x - side / 2, y - side / 2, side, side, "badge" if load.force else "outline")
+    if not view.live:
+        return [Circle(x, y, disc, "support"), foot]
+    reach = disc + TOUCH
+    hit = rectangle(x - reach, y - reach, 2 * reach, 2 * reach, "hit")
+    return [Group((hit, Circle(x, y, disc, "grip"), foot), _handle(structure, k, plan, view))]
+
+
+def radius(load, plan: CurledPlan) -> float:
+    """Radius of the disc of a load on the paper."""
+    return max(DISC, 0.71 * load.side * plan.scale + RIM)
+
+
+def forces(structure, plan: CurledPlan, taken: np.ndarray, view: View) -> tuple[list, np.ndarray]:
+    """Write how much presses beside each load, where that hides nothing.
+
+    Parameters
+    ----------
+    structure : CurledSlab
+    plan : CurledPlan
+    taken : ndarray, shape (n, 2)
+        Points on the paper that stay clear.
+    view : View
+
+    Returns
+    -------
+    shapes : list
+    taken : ndarray
+        With the places of these words.
+    """
+    shapes = []
+    for load in structure.loads:
+        words = shown(load.force, "force", view.system)
+        half = width_of(words, ROLE) / 2 + 2.0
+        for place in _beside(load, plan, half) if load.force > 0 else ():
+            if _free(place, half, taken, plan):
+                x, y = place
+                shapes += chip(x, y + 4.5, words, ROLE)
+                taken = np.concatenate([taken, [(x - half, y), (x, y), (x + half, y)]])
+                break
+    return shapes, taken
+
+
+def _beside(load, plan: CurledPlan, half: float) -> list[tuple[float, float]]:
+    """Places for words beside a load, the best first."""
+    x, y = plan((load.x, load.y)).tolist()
+    away = radius(load, plan) + CLEAR
+    level, upright = away + half, away + 8.0
+    return [(x - level, y), (x, y + upright), (x, y - upright), (x + level, y)]
+
+
+def _free(place, half: float, taken: np.ndarray, plan: CurledPlan) -> bool:
+    """Tell whether words fit on the slab there, and hide none of these points."""
+    x, y = place
+    inside = plan.left <= x - half and x + half <= plan.right
+    inside &= plan.top + 9.0 <= y <= plan.bottom - 9.0
+    away = np.abs(taken - place)
+    return inside and bool(((away[:, 0] > half + 10.0) | (away[:, 1] > 19.0)).all())
+
+
+def _handle(structure, k: int, plan: CurledPlan, view: View) -> Handle:
+    """Along and across in one grip; across runs up the paper, so its steps count backwards."""
+    many = len(structure.loads) > 1
+    along = _("wheel {n}, along") if many else _("wheel, along")
+    across = _("wheel {n}, across") if many else _("wheel, across")
+    upright = _way(structure, k, "y", across, plan, view)
+    return _way(structure, k, "x", along, plan, view, upright)
+
+
+def _way(structure, k: int, axis: str, label, plan, view, upright=None) -> Handle:
+    load, path, keys = structure.loads[k], f"loads.{k}.{axis}", scale("length", view.system)
+    found, turn = part_input(structure, load, path), 1.0 if axis == "x" else -1.0
+    return Handle(
+        path=path,
+        label=label.format(n=k + 1),
+        text=place_told(load, view),
+        axis=axis,
+        per_unit=turn / plan.scale,
+        value=found.value,
+        low=found.low,
+        high=found.high,
+        step=turn * keys.step * keys.factor,
+        upright=upright,
+    )
+
+
+def place_told(load, view: View) -> str:
+    """Say where a load stands: along, across."""
+    return ", ".join(shown(way, "length", view.system) for way in (load.x, load.y))
