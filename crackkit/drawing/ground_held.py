@@ -108,6 +108,10 @@ def _bar_words(outcome, view: View) -> tuple[str, ...]:
             _("bars on the ground hold nothing"),
         )
     where = _("near the top") if s.place == "top" else _("in the middle")
+    if outcome.across.wild and not outcome.across.steel:
+        long = _("{bars}, {where}, along only: nothing holds the crack that runs along")
+        short = _("{bars}, along only: nothing holds the crack along")
+        return tuple(words.format(bars=told, where=where) for words in (long, short))
     long = _("{bars}, {where}: they hold both sides of a crack together")
     short = _("{bars}, {where}: they hold the crack")
     return tuple(words.format(bars=told, where=where) for words in (long, short))

@@ -143,6 +143,15 @@ def test_the_first_cracks_carry_the_day_of_their_birth():
     assert texts.count(day) == 2  # over the crack, and over the timeline
 
 
+@pytest.mark.parametrize("both_ways", [False, True])
+def test_bars_that_run_along_are_not_said_to_hold_the_crack_along(both_ways):
+    slab = replace(KNOWN["bars"], sides=1.0, width=18000.0, both_ways=both_ways)
+    outcome = slab.solve()
+    assert outcome.across.wild
+    written = " ".join(words(picture(outcome, View(width=1000.0))))
+    assert ("nothing holds the crack" in written) is not both_ways
+
+
 def test_a_crack_of_the_first_day_is_not_dated_later():
     early = GroundSlab(
         length=6000.0, width=40000.0, sides=1.0, base="stabilised", steel="#4", spacing=300.0
