@@ -6,10 +6,12 @@ tangents, so that the rounds close in from one side, the last ones quadratically
 """
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 
 from crackkit.mechanics.friction_chain import Chain, ChainState, Drag
+from crackkit.mechanics.tridiagonal import tridiagonal_solutions
 from crackkit.words import _
 
 _ROUNDS, _BRIEF = 20, 8
@@ -26,7 +28,7 @@ def chain_state(chain: Chain, drag: Drag, guess: ChainState | None = None) -> Ch
     drag : Drag
         What moves them, at one age or at many.
     guess : ChainState, optional
-        Answer for as many pieces and cracks, whose last age is near: a start, no more.
+        Answer whose last age is near, perhaps with fewer cracks: a start, no more.
 
     Returns
     -------
@@ -50,14 +52,13 @@ def chain_state(chain: Chain, drag: Drag, guess: ChainState | None = None) -> Ch
 
 def _newton(row, zones, yields, most=_ROUNDS):
     """State from a start, or None where it does not get there."""
-    tolerance = _tolerance(row)
     for rounds in range(1, most + 1):
         ends, trail = _linear(row, zones, yields)
         moved = _zones(row, zones, ends[1], trail)
-        state = ChainState(row.chain, row.drag, *ends, trail[0][1], zones, yields, rounds)
-        yielding = row.crossing * state.opening > row.capacity
-        if np.abs(moved - zones).max() <= tolerance and np.array_equal(yielding, yields):
-            return state
+        opening = ends[0][:, row.cracks] - ends[1][:, row.cracks - 1]
+        yielding = row.crossing * opening > row.capacity
+        if np.array_equal(yielding, yields) and np.abs(moved - zones).max() <= row.tolerance:
+            return ChainState(row.chain, row.drag, *ends, trail[0][1], zones, yields, rounds)
         zones, yields = moved, yielding
     return None
 
@@ -68,7 +69,7 @@ def _patient(row):
     Weak springs tie all places to where they were a step before, so that pieces between bars
     that yield cannot fly off. When the places rest the springs are slack: the answer is exact.
     """
-    start, anchor = _cold(row), np.zeros((row.shape[0], row.right[-1] + 1))
+    start, anchor = _cold(row), np.zeros((row.shape[0], len(row.heads)))
     spring = row.drag.shear / (np.maximum(row.shortening, 1e-6) * row.stiffness)
     for step in range(_PATIENCE):
         near = _newton(replace(row, spring=spring, anchor=anchor), *start)
@@ -78,8 +79,8 @@ def _patient(row):
             continue
         spring = spring / 2
         start, last = (near.zones, near.yields), anchor
-        anchor = np.empty_like(last)
-        anchor[:, row.left], anchor[:, row.right] = near.start_slip, near.end_slip
+        slips = np.stack([near.start_slip, near.end_slip], axis=-1)
+        anchor = slips.reshape(len(last), -1)[:, row.heads]
         rests = np.abs(anchor - last).max() < 1e-9
         state = _newton(row, *start, _BRIEF) if step % 3 == 0 and not rests else None
         if rests or state is not None:
@@ -89,8 +90,11 @@ def _patient(row):
 
 @dataclass(frozen=True)
 class _Row:
-    """What stays the same in all rounds; the unknowns are one slip at a whole place, two at a
-    crack, numbered from the left.
+    """What stays the same in all rounds.
+
+    Each piece has a slip at its left and one at its right end. Where two pieces meet whole, these
+    are one unknown: `heads` numbers the first of the slips that each unknown stands for, `unknown`
+    the unknown of each slip, `held` those that cannot move. Forces are in units of E h.
     """
 
     chain: Chain
@@ -98,72 +102,107 @@ class _Row:
     rate: np.ndarray
     curvature: np.ndarray
     slip: float
-    stiffness: np.ndarray
     shortening: np.ndarray
     lengths: np.ndarray
     cracks: np.ndarray
     crossing: np.ndarray
     capacity: np.ndarray
+    stiffness: np.ndarray
+    ground: np.ndarray
+    heads: np.ndarray
+    unknown: np.ndarray
+    held: np.ndarray
     spring: float | np.ndarray
     anchor: float | np.ndarray
-    left: np.ndarray
-    right: np.ndarray
 
     @classmethod
     def of(cls, chain, drag, rate):
-        at = chain.cracks
-        left = np.arange(len(chain.places) - 1) + np.cumsum(np.isfinite(chain.crossing[:-1]))
+        at, stiffness, number = chain.cracks, drag.stiffness[:, None], len(chain.places)
+        parted = np.isfinite(chain.crossing[1:-1])
+        begins = np.ones(2 * number - 2, dtype=bool)
+        begins[2::2] = parted
+        unknown = np.cumsum(begins) - 1
+        first = np.minimum(2 * np.arange(number), 2 * number - 3)  # slip that a place holds
+        still = np.isinf(chain.ground)
         return cls(
             chain=chain,
             drag=drag,
             rate=rate,
             curvature=rate * rate * drag.slip,
             slip=drag.slip if drag.shear > 0 else np.inf,
-            stiffness=drag.stiffness[:, None],
             shortening=drag.shortening[:, None],
             lengths=chain.lengths,
             cracks=at,
             crossing=chain.crossing[at],
             capacity=chain.capacity[at],
+            stiffness=stiffness,
+            ground=_on_slips(first, np.where(still, 0.0, chain.ground)) / stiffness,
+            heads=np.flatnonzero(begins),
+            unknown=unknown,
+            held=unknown[first[still]],
             spring=1e-13 / chain.length,
             anchor=0.0,
-            left=left,
-            right=left + 1,
         )
 
     @property
     def shape(self):
+        """Numbers of ages and of pieces."""
         return len(self.stiffness), len(self.lengths)
+
+    @cached_property
+    def tolerance(self):
+        """Error of a zone's end that changes forces by less than a ten-milliardth.
+
+        Friction is wrong there by the slip's slope times the error, over the error alone.
+        """
+        eps, L = max(self.shortening.max(), 1e-9), self.chain.length
+        return 1e-5 * min(np.sqrt(self.slip * L / eps), L)
+
+
+def _on_slips(first, values):
+    """Values at places handed to the slips there."""
+    there = np.zeros(first[-1] + 1)
+    there[first] = values
+    return there
 
 
 def _warm(row, guess):
-    """Zones and yielding of a guess that fits; without one, and whole, those of a free slab that
-    hardly feels the friction.
+    """Zones and yielding of a guess; without one, and whole, those of a free slab that hardly
+    feels the friction.
     """
-    A, P = row.shape
-    number = len(row.cracks)
-    if guess is not None and guess.zones.shape[2] == P and guess.yields.shape[1] == number:
-        zones = np.broadcast_to(guess.zones[:, -1:], (2, A, P))
-        return zones, np.broadcast_to(guess.yields[-1:], (A, number))
-    if number or P > 1:
+    if guess is not None:
+        return _guessed_zones(row, guess), _guessed_yields(row, guess)
+    if len(row.cracks) or row.shape[1] > 1:
         return _cold(row)
     stuck = np.minimum(2 * row.slip / np.maximum(row.shortening, 1e-12), row.lengths)
     return np.stack([0.5 * (row.lengths - stuck), stuck]), _cold(row)[1]
+
+
+def _guessed_zones(row, guess):
+    """Zones that end where those of a guess do, whatever places came since."""
+    old, start, end = guess.chain.places, row.chain.places[:-1], row.chain.places[1:]
+    k = np.searchsorted(old, 0.5 * (start + end)) - 1
+    slides, sticks = guess.zones[:, -1, k]
+    left = old[k + 1] - (guess.chain.lengths[k] - slides - sticks)  # from here on to the left
+    right = np.minimum(np.maximum(old[k] + slides, start), end)
+    zones = np.stack([right - start, np.minimum(np.maximum(left, start), end) - right])
+    return np.broadcast_to(zones[:, None], (2, *row.shape))
+
+
+def _guessed_yields(row, guess):
+    """Bars that yield in a guess; those of cracks that came since do not."""
+    old, new = guess.chain, row.chain.places[row.cracks]
+    k = np.searchsorted(old.places, new)
+    yields = np.zeros(len(old.places), dtype=bool)
+    yields[old.cracks] = guess.yields[-1]
+    found = yields[k] & (old.places[k] == new)
+    return np.broadcast_to(found, (row.shape[0], len(new)))
 
 
 def _cold(row):
     """Start from which Newton's method seldom strays: all stuck, and nothing yields."""
     zones = np.stack([np.zeros(row.shape), np.broadcast_to(row.lengths, row.shape)])
     return zones, np.zeros((row.shape[0], len(row.cracks)), dtype=bool)
-
-
-def _tolerance(row):
-    """Error of a zone's end that changes forces by less than a ten-milliardth.
-
-    Friction is wrong there by the slip's slope times the error, over the error alone.
-    """
-    eps, L = max(row.shortening.max(), 1e-9), row.chain.length
-    return 1e-5 * min(np.sqrt(row.slip * L / eps), L)
 
 
 def _linear(row, zones, yields):
@@ -180,62 +219,60 @@ def _linear(row, zones, yields):
     v2 = steep * bow + C * bend
     u3 = C * bow + near * bend + (v2 - 0.5 * c * third) * third
     pieces = (C + steep * third) / T12, T22 / T12, 1 / T12, u3, v2 - c * third
-    slips = _node_slips(row, pieces, yields)
-    u0, end = slips[:, row.left], slips[:, row.right]
+    slips = _end_slips(row, pieces, yields)
+    u0, end = slips[..., 0], slips[..., 1]
     v0 = (end - u3) / T12 - pieces[0] * u0
     u1, v1 = u0 + v0 * first + bow, v0 + bend
     return (u0, end), ((u0, v0), (u1, v1), (C * u1 + near * v1, steep * u1 + C * v1))
 
 
-def _node_slips(row, pieces, yields):
+def _end_slips(row, pieces, yields):
     """Solve the forces at all places, which keep each other in balance, for the slips there."""
     start, end, tie, u3, v3 = pieces
-    eps, left, right = row.shortening, row.left, row.right
-    diagonal, ties, load = np.zeros((3, row.shape[0], right[-1] + 1))
-    diagonal[:, left], ties[:, left], load[:, left] = start, -tie, eps - u3 * tie
-    diagonal[:, right] += end
-    load[:, right] += end * u3 - v3 - eps
-    # A piece that only slides has nothing to stop it but this; it moves no other answer.
-    diagonal += row.spring
-    load += row.spring * row.anchor
+    diagonal, ties, load = np.empty((3, *row.shape, 2))
+    diagonal[..., 0], diagonal[..., 1] = start, end
+    load[..., 0] = row.shortening - u3 * tie
+    load[..., 1] = end * u3 - v3 - row.shortening
+    ties[..., 0], ties[..., 1] = -tie, 0.0
     if len(row.cracks):
         _tie_cracks(row, yields, diagonal, ties, load)
-    _tie_ground(row, diagonal, ties, load)
-    return _solved(diagonal, ties, load)
-
-
-def _solved(diagonal, ties, load):
-    """Unknowns of a few symmetric equations for each age; the last of the ties is not one."""
-    A, M = diagonal.shape
-    K = np.zeros((A, M * M))
-    K[:, :: M + 1] = diagonal
-    K[:, 1 :: M + 1] = K[:, M :: M + 1] = ties[:, :-1]
-    return np.linalg.solve(K.reshape(A, M, M), load[..., None])[..., 0]
+    # A piece that only slides has nothing to stop it but the spring; it moves no other answer.
+    diagonal, load = (each.reshape(len(each), -1) for each in (diagonal, load))
+    diagonal += row.ground
+    diagonal, load = (np.add.reduceat(each, row.heads, axis=1) for each in (diagonal, load))
+    diagonal += row.spring
+    load += row.spring * row.anchor
+    ties = ties.reshape(len(ties), -1)[:, row.heads[1:] - 1]
+    _hold(row.held, diagonal, ties, load)
+    slips = tridiagonal_solutions(ties, diagonal, load)
+    return slips[:, row.unknown].reshape(*row.shape, 2)
 
 
 def _tie_cracks(row, yields, diagonal, ties, load):
-    before, after = row.right[row.cracks - 1], row.left[row.cracks]
+    """Springs of the bars, or their pull where they yield, between the pieces at cracks."""
+    after, before = row.cracks, row.cracks - 1
     k = np.where(yields, 0.0, row.crossing) / row.stiffness
-    force = np.where(yields, row.capacity, 0.0) / row.stiffness
-    diagonal[:, before] += k
-    diagonal[:, after] += k
-    ties[:, before] = -k
-    load[:, before] += force
-    load[:, after] -= force
+    diagonal[:, before, 1] += k
+    diagonal[:, after, 0] += k
+    ties[:, before, 1] = -k
+    if yields.any():
+        force = np.where(yields, row.capacity, 0.0) / row.stiffness
+        load[:, before, 1] += force
+        load[:, after, 0] -= force
 
 
-def _tie_ground(row, diagonal, ties, load):
-    ground, number = row.chain.ground, np.r_[row.left, row.right[-1]]
-    for place in np.flatnonzero(ground):
-        node = number[place]
-        if np.isfinite(ground[place]):
-            diagonal[:, node] += ground[place] / row.stiffness[:, 0]
-        else:
-            diagonal[:, node], load[:, node], ties[:, node], ties[:, node - 1] = 1.0, 0, 0, 0
+def _hold(held, diagonal, ties, load):
+    """Keep some unknowns at 0."""
+    for node in held:
+        diagonal[:, node], load[:, node] = 1.0, 0.0
+        ties[:, max(node - 1, 0) : node + 1] = 0.0
 
 
 def _zones(row, zones, end, trail):
     """Lengths of the zones that the slips ask for: sliding to the right, and stuck."""
+    most = max(np.abs(trail[0][0]).max(), np.abs(end).max())
+    if most < row.slip and (zones[1] == row.lengths).all():
+        return zones  # all stuck, and rightly so
     slides, turns = _passed(row, zones, end, trail)
     moved = np.stack([slides, np.maximum(turns - slides, 0.0)])
     # A piece that nothing ties and that only slides flies off: it starts again, stuck.

@@ -11,12 +11,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.bond_slip import BondSlip, slip_in_long_bar, transfer_length
-from crackkit.mechanics.friction_chain import Drag
+from crackkit.mechanics.friction_chain import Chain, Drag
 from crackkit.mechanics.friction_zones import chain_state
 from crackkit.mechanics.slab_on_friction import STATIONS, Strip
 from crackkit.words import _
 
-_BLOCK = 12  # ages looked at in one go
+_FEW, _MANY = 2, 24  # ages looked at in one go, at least and at most
 _TIE = 1e-6  # shares of an interval, or of the strength, that count as the same
 
 
@@ -130,6 +130,9 @@ class SlabCracks:
         Age at which it is born [days].
     width : numpy.ndarray
         Width at the ages of the life (rows) of each crack (columns) [mm], 0 before its birth.
+    tension : numpy.ndarray
+        Greatest stress over strength at the ages of the life, cracks counted [-]. At most 1,
+        where the search is complete: what would pass it tears.
     complete : bool
         Whether no further crack would come; the search ends with the most cracks asked for.
     """
@@ -140,6 +143,7 @@ class SlabCracks:
     position: np.ndarray
     age: np.ndarray
     width: np.ndarray
+    tension: np.ndarray
     complete: bool
 
     def state(self, age, before=False):
@@ -159,30 +163,10 @@ class SlabCracks:
             the cracks [mm] from left to right.
         """
         born = self.age < age if before else self.age <= age
-        return _state(self.strip, self.crossing, self.position[born], *self._load(age), None)
-
-    @property
-    def tension(self):
-        """Greatest stress over strength at the ages of the life, cracks counted [-].
-
-        At most 1, where the search is complete: what would pass it tears.
-        """
-        ages, found, since = self.life.ages, np.zeros(len(self.life.ages)), -np.inf
-        x = np.linspace(0.0, self.strip.length, self.life.strengths.shape[1])
-        for k, birth in enumerate(np.r_[self.age, np.inf]):
-            rows = np.flatnonzero((ages >= since) & (ages < birth))
-            since = birth
-            if len(rows):
-                found[rows] = self._felt(rows, self.position[:k], x).max(axis=1)
-        return found
-
-    def _felt(self, rows, positions, x):
-        """Stress over strength at some ages (rows) and the stations, with some cracks [-]."""
-        load = self.life.shortening[rows], self.life.modulus[rows]
-        state = _state(self.strip, self.crossing, positions, *load, None)
-        stress = state.along(x)[1] / self.strip.thickness
-        share = _that_can_tear(self.strip, x) * _felt(self.crossing, x, positions)
-        return share * stress / self.life.strengths[rows]
+        bars, chain = self.crossing, self.strip.chain
+        if born.any():
+            chain = chain.with_places(self.position[born], 0.0, bars.stiffness, bars.capacity)
+        return _state(self.strip, chain, *self._load(age))
 
     def felt_stress(self, age):
         """Mean stress of the concrete over its thickness at an age.
@@ -265,70 +249,105 @@ def slab_cracks(strip, life, crossing=NOTHING, most=20):
     SlabCracks
         Positions [mm], ages [days] and widths [mm].
     """
-    search = _Search(strip, life, crossing, np.linspace(0, strip.length, life.strengths.shape[1]))
-    positions, births = [], []
-    widths = np.zeros((len(life.ages), most))
-    age = float(life.ages[0])
-    while found := search.next_crack(np.array(positions), age, widths):
-        if len(positions) == most:
-            search.without_end(np.array(positions), age, widths)
+    search = _Search.of(strip, life, most)
+    slab, births, age, state = _whole(strip, search.stations), [], float(life.ages[0]), None
+    while found := search.next_crack(slab, age, state):
+        if len(births) == most:
+            search.to_the_end(slab, age, state)
             break
-        place, age = found
-        positions.append(place)
+        place, age, state = found
+        slab = slab.torn(place, crossing, search.stations)
         births.append(age)
-    answer = np.array(positions), np.array(births), widths[:, : len(births)]
-    return SlabCracks(strip, life, crossing, *answer, found is None)
+    answer = np.array(slab.positions), np.array(births), search.widths[:, : len(births)]
+    return SlabCracks(strip, life, crossing, *answer, search.tension, found is None)
+
+
+@dataclass(frozen=True)
+class _Slab:
+    """A slab with the cracks it has so far, and what of the pull its concrete feels at stations."""
+
+    chain: Chain
+    share: np.ndarray
+    positions: tuple = ()
+
+    def torn(self, place, crossing, stations):
+        """Give the same with one crack more."""
+        chain = self.chain.with_places([place], 0.0, crossing.stiffness, crossing.capacity)
+        share = np.minimum(self.share, _felt(crossing, stations, np.array([place])))
+        return _Slab(chain, share, (*self.positions, place))
+
+
+def _whole(strip, stations):
+    """Slab without cracks, which can tear anywhere but at its ends and its grips."""
+    share = np.ones(len(stations))
+    share[[0, -1]] = 0.0
+    for place, _stiffness in strip.inner:
+        share[np.isclose(stations, place)] = 0.0
+    return _Slab(strip.chain, share)
 
 
 @dataclass(frozen=True)
 class _Search:
+    """Search for cracks; notes widths and tension at the ages of the life on its way."""
+
     strip: Strip
     life: SlabLife
-    crossing: Crossing
+    strengths: np.ndarray
     stations: np.ndarray
+    widths: np.ndarray
+    tension: np.ndarray
 
-    def next_crack(self, positions, age, widths):
-        """Place and age of the next crack, or None; notes the widths up to then."""
-        for t, strength, state in self._blocks(positions, age):
-            row, station, birth = _first_over(t, self._margin(state, positions, strength))
-            self._note(widths, positions, state, t, np.inf if row is None else birth)
+    @classmethod
+    def of(cls, strip, life, most):
+        strengths, number = life.strengths, len(life.ages)
+        stations = np.linspace(0.0, strip.length, strengths.shape[1])
+        return cls(strip, life, strengths, stations, np.zeros((number, most)), np.zeros(number))
+
+    def next_crack(self, slab, age, guess):
+        """Place and age of the next crack and the state up to it, or None."""
+        for k, t, state, felt in self._blocks(slab, age, guess):
+            row, station, birth = _first_over(t, felt)
+            self._note(slab, k, t, state, felt, birth)
             if row is not None:
-                return self.stations[station], birth
+                return float(self.stations[station]), birth, state.until(row)
         return None
 
-    def without_end(self, positions, age, widths):
-        """Note the widths for good, as if no further crack came."""
-        for t, _strength, state in self._blocks(positions, age):
-            self._note(widths, positions, state, t, np.inf)
+    def to_the_end(self, slab, age, guess):
+        """Note what follows as if no further crack came."""
+        for block in self._blocks(slab, age, guess):
+            self._note(slab, *block, np.inf)
 
-    def _blocks(self, positions, age):
-        """Ages from one on, with strengths and states, block after block."""
-        ages, guess = self.life.ages, None
-        now = self.life.at(age)
-        k = int(np.searchsorted(ages, age, side="right"))
+    def _blocks(self, slab, age, guess):
+        """Look at the ages from one on, block after block: number of the next age of the life,
+        ages, state, and stress over strength at the stations.
+        """
+        life, now = self.life, self.life.at(age)
+        k = int(np.searchsorted(life.ages, age, side="right"))
+        # the next crack comes about as soon as the last one did
+        number = max(_FEW, len(guess.drag.shortening)) if guess else _MANY // 2
         while True:
-            block = slice(k, k + _BLOCK)
-            eps = np.r_[now[0], self.life.shortening[block]]
-            E = np.r_[now[1], self.life.modulus[block]]
-            strength = np.vstack([now[2], self.life.strengths[block]])
-            guess = _state(self.strip, self.crossing, positions, eps, E, guess)
-            t = np.r_[age, ages[block]]
-            yield t, strength, guess
-            k, age, now = k + _BLOCK, t[-1], (eps[-1], E[-1], strength[-1])
-            if k >= len(ages):
+            block = slice(k, k + number)
+            t = np.append(age, life.ages[block])
+            eps, E = (
+                np.append(now[0], life.shortening[block]),
+                np.append(now[1], life.modulus[block]),
+            )
+            strength = np.concatenate([now[2][None], self.strengths[block]])
+            guess = _state(self.strip, slab.chain, eps, E, guess)
+            felt = slab.share * guess.force(self.stations) / (self.strip.thickness * strength)
+            yield k, t, guess, felt
+            k, age, now, number = k + number, t[-1], (eps[-1], E[-1], strength[-1]), 2 * number
+            number = min(number, _MANY)
+            if k >= len(life.ages):
                 return
 
-    def _margin(self, state, positions, strength):
-        """Stress over strength at the stations, less 1; those that cannot tear far below 0."""
-        stress = state.along(self.stations)[1] / self.strip.thickness
-        share = _felt(self.crossing, self.stations, positions)
-        return _that_can_tear(self.strip, self.stations) * share * stress / strength - 1.0
-
-    def _note(self, widths, positions, state, ages, until):
-        """Note the widths at those ages that the life knows, before the next crack."""
-        here = np.searchsorted(self.life.ages, ages)
-        known = (self.life.ages[here] == ages) & (ages < until)
-        widths[np.ix_(here[known], np.argsort(positions))] = state.opening[known]
+    def _note(self, slab, k, t, state, felt, until):
+        """Note widths and tension at those ages that the life knows, before the next crack."""
+        own = int(self.life.ages[k - 1] != t[0])  # 1 where the first age is one in between
+        number = int(np.searchsorted(t, until))
+        rows = slice(k - 1 + own, k - 1 + number)
+        self.widths[rows, np.argsort(slab.positions)] = state.opening[own:number]
+        self.tension[rows] = felt[own:number].max(axis=1)
 
 
 def _felt(crossing, stations, positions):
@@ -339,36 +358,23 @@ def _felt(crossing, stations, positions):
     return np.minimum(away / max(crossing.reach, 1e-9), 1.0)
 
 
-def _that_can_tear(strip, stations):
-    """1 at stations where it can crack, 0 at the ends and at grips."""
-    free = np.ones(len(stations))
-    free[[0, -1]] = 0.0
-    for place, _stiffness in strip.inner:
-        free[np.isclose(stations, place)] = 0.0
-    return free
-
-
-def _state(strip, crossing, positions, shortening, modulus, guess):
-    """State of a strip that is cracked at some positions."""
-    chain = strip.chain
-    if len(positions):
-        chain = chain.with_places(positions, 0.0, crossing.stiffness, crossing.capacity)
+def _state(strip, chain, shortening, modulus, guess=None):
+    """State of a strip whose pieces are known."""
     drag = Drag(modulus * strip.thickness, np.maximum(shortening, 0.0), strip.shear, strip.slip)
     return chain_state(chain, drag, guess)
 
 
-def _first_over(ages, margin):
-    """Row, station and age at which a margin first passes 0; no row where none does."""
-    over = margin > 0
-    rows = np.flatnonzero(over.any(axis=1))
-    if not len(rows):
-        return None, None, None
-    row = int(rows[0])
+def _first_over(ages, felt):
+    """Row, station and age at which stress over strength first passes 1; None, and never."""
+    over = felt.max(axis=1) > 1.0
+    row = int(over.argmax())
+    if not over[row]:
+        return None, None, np.inf
+    high = felt[row] - 1.0
     if row == 0:
-        return 0, _middle(margin[0] >= margin[0].max() - _TIE), float(ages[0])
-    low, high = margin[row - 1], margin[row]
-    rise = np.where(over[row], high - low, 1.0)
-    share = np.where(over[row], -low / rise, np.inf)
+        return 0, _middle(high >= high.max() - _TIE), float(ages[0])
+    low = felt[row - 1] - 1.0
+    share = np.where(high > 0, -low / np.where(high > 0, high - low, 1.0), np.inf)
     least = share.min()
     birth = ages[row - 1] + least * (ages[row] - ages[row - 1])
     return row, _middle(share <= least + _TIE), float(birth)

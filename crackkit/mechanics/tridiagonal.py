@@ -2,6 +2,8 @@
 
 import numpy as np
 
+_FEW = 32  # unknowns that are quicker solved at one stroke
+
 
 def tridiagonal_solution(ties, diagonal, load):
     """Solve a symmetric set of such equations, neighbours at a doubled distance in each round.
@@ -36,3 +38,49 @@ def tridiagonal_solution(ties, diagonal, load):
         next_a[reach:], next_c[:-reach] = -before * a[:-reach], -after * c[reach:]
         a, b, c, d, reach = next_a, b - less_b, next_c, d - less_d, 2 * reach
     return d / b
+
+
+def tridiagonal_solutions(ties, diagonal, load):
+    """Solve many such sets of equations, one in each row.
+
+    Every second unknown is expressed by its neighbours until few are left (cyclic reduction).
+    No unknown may need to change places with another, as in elimination without exchange.
+
+    Parameters
+    ----------
+    ties : numpy.ndarray
+        Coefficient between each unknown and the next one, one fewer than unknowns [any].
+    diagonal : numpy.ndarray
+        Coefficients of the unknowns in their own equations, not 0 [any].
+    load : numpy.ndarray
+        Right-hand sides [any].
+
+    Returns
+    -------
+    numpy.ndarray
+        The unknowns, in the unit of load over diagonal [any].
+    """
+    A, M = diagonal.shape
+    if M <= _FEW:
+        return _at_one_stroke(ties, diagonal, load)
+    n, m = M // 2, (M - 1) // 2  # unknowns that leave, and those of them with two neighbours
+    own, pull, before, after = diagonal[:, 1::2], load[:, 1::2], ties[:, ::2], ties[:, 1::2]
+    left, right = before / own, after / own[:, :m]
+    b, d = diagonal[:, ::2].copy(), load[:, ::2].copy()
+    b[:, :n] -= left * before
+    d[:, :n] -= left * pull
+    b[:, 1 : m + 1] -= right * after
+    d[:, 1 : m + 1] -= right * pull[:, :m]
+    kept = tridiagonal_solutions(-left[:, :m] * after, b, d)
+    found = np.empty((A, M))
+    found[:, ::2], found[:, 1::2] = kept, pull / own - left * kept[:, :n]
+    found[:, 1 : 2 * m : 2] -= right * kept[:, 1 : m + 1]
+    return found
+
+
+def _at_one_stroke(ties, diagonal, load):
+    A, M = diagonal.shape
+    K = np.zeros((A, M * M))
+    K[:, :: M + 1] = diagonal
+    K[:, 1 :: M + 1] = K[:, M :: M + 1] = ties
+    return np.linalg.solve(K.reshape(A, M, M), load[..., None])[..., 0]

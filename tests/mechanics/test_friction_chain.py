@@ -46,6 +46,20 @@ def test_looking_at_a_whole_slab_in_pieces_changes_nothing(places):
         assert one == pytest.approx(other, rel=1e-7, abs=1e-7)
 
 
+@given(st.lists(st.floats(1.0, 8999.0), max_size=5, unique_by=round))
+def test_the_force_alone_is_that_told_with_the_slip(places):
+    state = chain_state(WHOLE.with_places(places, 0.0, 300.0, 100.0), DRAG)
+    x = np.linspace(0, 9000, 301)
+    assert state.force(x) == pytest.approx(state.along(x)[1], rel=1e-12, abs=1e-9)
+
+
+def test_the_answer_until_an_age_is_that_of_the_ages_up_to_it():
+    state = chain_state(WHOLE.with_places([3000.0], 0.0, 300.0, 100.0), DRAG)
+    early, x = state.until(0), np.linspace(0, 9000, 31)
+    assert np.array_equal(early.opening, state.opening[:1])
+    assert np.array_equal(early.along(x)[0], state.along(x)[0][:1])
+
+
 def test_a_slab_without_friction_fades_over_ten_thousand_lengths():
     free = Drag(np.array([2e6]), np.array([1e-4]), 0.0, 0.5)
     assert free.rate(9000.0) == pytest.approx(1e-4 / 9000.0)

@@ -74,6 +74,13 @@ def test_a_guess_changes_nothing_but_the_way(chain, drag):
     assert cold.opening == pytest.approx(warm.opening, rel=1e-6, abs=1e-7)
 
 
+@given(cracked(), drags, st.floats(0.05, 0.95))
+def test_the_slab_before_a_crack_is_a_guess_that_changes_nothing_but_the_way(chain, drag, share):
+    more = chain.with_places([share * chain.length], 0.0, 300.0, 100.0)
+    cold, warm = chain_state(more, drag), chain_state(more, drag, chain_state(chain, drag))
+    assert cold.opening == pytest.approx(warm.opening, rel=1e-6, abs=1e-7)
+
+
 def test_bars_that_yield_on_both_sides_of_sliding_pieces_are_found_by_small_steps():
     """Newton's method alone runs in circles here: 35 m of slab slide as one between two bars."""
     places = np.array([0.0, 35000.0, 46500.0, 60000.0, 100000.0])

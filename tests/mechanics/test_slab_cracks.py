@@ -53,6 +53,16 @@ def test_the_first_crack_comes_when_the_stress_of_the_whole_slab_reaches_the_str
     assert np.all(stress <= life.strength[before, 100])
 
 
+@pytest.mark.parametrize("crossing", [NOTHING, bars(0.6), bars(2.0)], ids=["none", "few", "many"])
+def test_the_tension_told_is_the_greatest_stress_over_strength_of_each_state(crossing):
+    life = drying_life(scatter=tensile_strength_along(20000.0, 201, 1.0, 0.1, 3, 600.0))
+    cracks = slab_cracks(slab(degree=0.9), life, crossing, 40)
+    assert cracks.complete and len(cracks.age) >= 1
+    felt = [cracks.felt_stress(age)[1:-1] / life.at(age)[2][1:-1] for age in AGES]
+    assert cracks.tension == pytest.approx(np.max(felt, axis=1), rel=1e-9)
+    assert cracks.tension.max() <= 1.0 + 1e-6
+
+
 def test_the_weakest_place_tears_first_where_the_stress_is_even():
     weak = np.ones(201)
     weak[37] = 0.7
