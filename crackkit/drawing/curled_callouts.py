@@ -5,9 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.drawing.curled_break import RING, drawn_line, ring_place
-from crackkit.drawing.curled_movement import highest_corner, pressing
-from crackkit.drawing.curled_oblique import FLAT
+from crackkit.drawing.curled_movement import pressing
 from crackkit.drawing.curled_plan import CurledPlan
+from crackkit.drawing.curled_risen import risen
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.labels import spread
 from crackkit.drawing.shapes import Lines, Polyline, Raster, Text
@@ -19,6 +19,7 @@ LINE, PAD = 16.0, 10.0  # from line to line, and between two call-outs
 KEY, ROW = 86.0, 20.0  # height of the key at the foot, and of its rows
 SWATCH = 30.0
 HARDLY = 0.05  # share of the strength that is not worth naming
+SQUEEZED = 0.15  # share of the strength from which pressure is seen on the map
 UNDER_IT = 1.0  # sides of its foot within which a place is under a wheel
 
 
@@ -45,7 +46,7 @@ def callouts(outcome, plan: CurledPlan, frame: Frame, view: View) -> list:
             Text(frame.left, top + LINE * k + 13.0, words, one.role)
             for k, words in enumerate(lines)
         ]
-    return [*shapes, *_key(frame)]
+    return [*shapes, *_key(outcome, frame)]
 
 
 def _leader(one: Callout, plan: CurledPlan, left: float, middle: float) -> Polyline:
@@ -56,7 +57,7 @@ def _leader(one: Callout, plan: CurledPlan, left: float, middle: float) -> Polyl
 
 def _told(outcome, plan: CurledPlan, view: View) -> list[Callout]:
     """What to see, in the order of the plan from the far side down."""
-    found = [*_pull(outcome, plan), *_break(outcome, plan, view), *_corner(outcome, plan, view)]
+    found = [*_pull(outcome, plan), *_break(outcome, plan, view), *_highest(outcome, plan, view)]
     return sorted(found, key=lambda one: one.place[1])
 
 
@@ -118,32 +119,36 @@ def break_words(line, view: View) -> str:
     return _("it breaks along this line: nothing holds it")
 
 
-def _corner(outcome, plan: CurledPlan, view: View) -> list[Callout]:
-    x, y, height = highest_corner(outcome)
-    if height < FLAT:
+def _highest(outcome, plan: CurledPlan, view: View) -> list[Callout]:
+    found = risen(outcome.curled)
+    if not found.seen:
         return []
-    rise = shown(height, "movement", view.system)
-    place = tuple(plan((x, y)).tolist())
-    return [Callout(place, _("this corner stands up {rise}").format(rise=rise), "label_bold")]
+    place = tuple(plan((found.x, found.y)).tolist())
+    return [Callout(place, found.words(view), "label_bold")]
 
 
-def _key(frame: Frame) -> list:
+def _key(outcome, frame: Frame) -> list:
     """What shades, strokes and teeth mean."""
     x, y = frame.left, frame.bottom - KEY + 34.0
-    shapes = [Raster(x, y - 10.0, SWATCH, 12.0, np.linspace(0.0, 1.0, 24)[None].repeat(2, 0))]
-    strokes = np.array([[(x + 2, y + ROW - 4), (x + 8, y + ROW - 4)]])
-    bold = np.array([[(x + 14, y + ROW - 4), (x + 29, y + ROW - 4)]])
-    edge = np.array([[(x, y + 2 * ROW - 2), (x + SWATCH, y + 2 * ROW - 2)]])
-    teeth = np.array(
-        [[(x + 4 + 7 * k, edge[0, 0, 1]), (x + 4 + 7 * k, edge[0, 0, 1] - 6)] for k in range(4)]
-    )
-    shapes += [
-        Lines(strokes, "bears"),
-        Lines(bold, "outline"),
-        Lines(edge, "outline"),
-        Lines(teeth, "bears"),
+    low, shade = _shades(outcome.curled)
+    names = shade, _("way of the pull"), _("edge of the air")
+    way, edge = y + ROW - 4, y + 2 * ROW - 2
+    feet = x + 4 + 7 * np.arange(4.0)
+    teeth = np.empty((4, 2, 2))
+    teeth[..., 0], teeth[:, 0, 1], teeth[:, 1, 1] = feet[:, None], edge, edge - 6
+    return [
+        Raster(x, y - 10.0, SWATCH, 12.0, np.linspace(low, 1.0, 24)[None].repeat(2, 0)),
+        Lines(np.concatenate([[[(x + 2, way), (x + 8, way)]], teeth]), "bears"),
+        Lines(
+            np.array([[(x + 14, way), (x + 29, way)], [(x, edge), (x + SWATCH, edge)]]), "outline"
+        ),
+        *(Text(x + SWATCH + 7.0, y + ROW * k, words, "note") for k, words in enumerate(names)),
     ]
-    names = _("stretched, up to strength"), _("way of the pull"), _("edge of the air")
-    return shapes + [
-        Text(x + SWATCH + 7.0, y + ROW * k, words, "note") for k, words in enumerate(names)
-    ]
+
+
+def _shades(state) -> tuple[float, str]:
+    """Least shade of the key, and its words: what is squeezed is named where it is to be seen."""
+    top = state.top.peak >= state.bottom.peak
+    if float((state.top if top else state.bottom).stress.min()) < -SQUEEZED * state.strength:
+        return -1.0, _("squeezed to stretched")
+    return 0.0, _("stretched, up to strength")

@@ -2,14 +2,9 @@
 
 import numpy as np
 
-from crackkit.drawing.curled_oblique import (
-    FLAT,
-    Oblique,
-    ground,
-    oblique_in,
-    on_top,
-    slab,
-)
+from crackkit.drawing.curled_oblique import Oblique, ground, oblique_in, on_top, slab
+from crackkit.drawing.curled_risen import CORNER, FLAT, risen
+from crackkit.drawing.curled_wheels import foot_corners
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.movement_band import factor_notes
 from crackkit.drawing.shapes import Arrow, Circle, Lines, Polygon, Polyline
@@ -21,7 +16,6 @@ ROW, HEAD, FOOT = 42.0, 96.0, 22.0  # words over the slab, room above and below 
 TYRE, HUB = 9.0, 3.0  # drawn wheel
 ARROW = 30.0  # of the load
 SEEN = 4.0  # drawn height of a gap that is named
-SAME = 1e-3  # share by which two heights may differ and be called one
 BESIDE, TALL = 7.0, 12.0  # of the arrow at a corner: its distance, and the least it is drawn for
 
 
@@ -59,14 +53,12 @@ def _wheels(outcome, sight: Oblique, frame: Frame) -> list:
     """Loads on the slab: the square they press on, a wheel, an arrow."""
     shapes = []
     for load in pressing(outcome.structure):
-        half = load.side / 2
-        turns = np.array([(-1, -1), (1, -1), (1, 1), (-1, 1)])
-        foot = on_top(outcome, sight, np.array((load.x, load.y)) + half * turns)
-        x, y = on_top(outcome, sight, (load.x, load.y))[0].tolist()
+        corners = foot_corners(load, outcome.structure)
+        *foot, (x, y) = on_top(outcome, sight, [*corners, (load.x, load.y)]).tolist()
         tip = y - 2 * TYRE - 1.0
         start = max(tip - ARROW, frame.top + ROW + 6.0)
         shapes += [
-            Polygon(foot, "badge"),
+            Polygon(np.array(foot), "badge"),
             Circle(x, y - TYRE, TYRE, "rule_dot_chosen"),
             Circle(x, y - TYRE, HUB, "paper"),
             Arrow(x, start, x, tip, "load"),
@@ -85,10 +77,9 @@ def _rows(outcome, sight: Oblique, frame: Frame, view: View) -> list:
     for load in pressing(outcome.structure):
         x = float(on_top(outcome, sight, (load.x, load.y))[0, 0])
         over.append(Label(x, shown(load.force, "force", view.system), "load_word"))
-    label, far = _corner_label(outcome, sight, view)
-    if label is not None:
-        (over if far else under).append(label)
-    under += _air_labels(outcome, sight) if far else []
+    labels, below = _risen_label(outcome, sight, view)
+    (under if below else over).extend(labels)
+    under += [] if below else _air_labels(outcome, sight)
     low, high = frame.left + 4.0, frame.right - 4.0
     return [
         *label_row(over, frame.top + ROW, low, high),
@@ -96,25 +87,12 @@ def _rows(outcome, sight: Oblique, frame: Frame, view: View) -> list:
     ]
 
 
-def highest_corner(outcome) -> tuple[float, float, float]:
-    """Give place (x, y) [mm] and height [mm] of the corner that stands highest."""
-    s, lift = outcome.structure, outcome.curled.lift
-    corners = [
-        (s.length, 0.0, float(lift[0, -1])),
-        (0.0, 0.0, float(lift[0, 0])),
-        (s.length, s.width, float(lift[-1, -1])),
-        (0.0, s.width, float(lift[-1, 0])),
-    ]
-    # of corners as good as equally high always the same one, so that words stay where they are
-    most = max(height for _x, _y, height in corners)
-    return next(corner for corner in corners if corner[2] >= most - SAME * abs(most))
-
-
 def _risen(outcome, sight: Oblique) -> list:
     """An arrow from the ground to the underside at the highest corner; light within the gap."""
-    x, y, height = highest_corner(outcome)
+    found = risen(outcome.curled)
+    x, y, height = found.x, found.y, found.height
     (at, low), (_at, high) = sight(x, y).tolist(), sight(x, y, height).tolist()
-    if low - high < TALL:
+    if found.kind != CORNER or low - high < TALL:
         return []
     if x > 0 and y == 0:
         at -= BESIDE
@@ -125,15 +103,16 @@ def _risen(outcome, sight: Oblique) -> list:
     return [Arrow(at, low, at, high, "live_load", 7.0)]
 
 
-def _corner_label(outcome, sight: Oblique, view: View):
-    """Words on the highest corner, and whether it is a far one."""
-    x, y, height = highest_corner(outcome)
-    if height < FLAT:
-        return None, False
-    point = sight.top(x, y, height) if y > 0 else sight(x, y, height / 2)
-    words = _("this corner stands up {rise}: air below it")
-    words = words.format(rise=shown(height, "movement", view.system))
-    return Label(float(point[0]), words, "label_bold", float(point[1])), y > 0
+def _risen_label(outcome, sight: Oblique, view: View) -> tuple[list[Label], bool]:
+    """Words on the highest place, and whether they stand below the slab."""
+    found = risen(outcome.curled)
+    if not found.seen:
+        return [], False
+    below = found.kind == CORNER and found.near
+    x, y, height = found.x, found.y, found.height
+    point = sight(x, y, height / 2) if below else sight.top(x, y, height)
+    words = _("{risen}: air below it").format(risen=found.words(view))
+    return [Label(float(point[0]), words, "label_bold", float(point[1]))], below
 
 
 def _air_labels(outcome, sight: Oblique) -> list[Label]:

@@ -15,7 +15,6 @@ FOOT = 12.0  # drawn depth of the ground
 PAST = 12.0  # how far the ground is drawn past the slab
 STRIPS, FIELDS = 12, 20  # of the mesh
 LEAST, MOST = 6.0, 22.0  # drawn thickness
-FLAT = 1e-3  # mm that nobody would call a movement
 
 
 @dataclass(frozen=True)

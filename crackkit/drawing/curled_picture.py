@@ -4,9 +4,9 @@ from crackkit.drawing.curled_blank import before, sheet, slab_told
 from crackkit.drawing.curled_callouts import break_words, pull_words
 from crackkit.drawing.curled_frames import curled_layout
 from crackkit.drawing.curled_held import curled_held, gradient_words
-from crackkit.drawing.curled_movement import curled_movement, highest_corner
-from crackkit.drawing.curled_oblique import FLAT
+from crackkit.drawing.curled_movement import curled_movement
 from crackkit.drawing.curled_rise import curled_rise
+from crackkit.drawing.curled_risen import risen
 from crackkit.drawing.curled_share import curled_share
 from crackkit.drawing.curled_stretch import curled_stretch, worse_face
 from crackkit.drawing.curled_widths import curled_widths
@@ -14,7 +14,6 @@ from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.told_numbers import told_texts
 from crackkit.drawing.verdict_card import tile_cards, verdict_card, verdict_word
-from crackkit.units import shown
 from crackkit.words import _
 
 __all__ = ["before", "description", "picture", "sheet"]
@@ -68,10 +67,10 @@ def _sentence(words: str) -> str:
 
 
 def _lift_sentence(outcome, view: View) -> str:
-    state = outcome.curled
-    height = highest_corner(outcome)[2]
-    if height < FLAT:
-        return _("It lies flat on the ground.")
-    text = _("A corner stands up {rise}; there is air below {n} % of it.")
-    rise = shown(height, "movement", view.system)
-    return text.format(rise=rise, n=round(100 * state.open_share))
+    found = risen(outcome.curled)
+    if not found.seen:
+        return _("It lies on the ground all over.")
+    text = _("{risen}; there is air below {n} % of it.")
+    words = found.words(view)
+    n = round(100 * outcome.curled.open_share)
+    return text.format(risen=words[0].upper() + words[1:], n=n)

@@ -11,7 +11,6 @@ from crackkit.units import shown
 
 GAP, STRIP = 3.0, 9.0  # drawn width of a joint, and of what is shown of the neighbours
 DOWELS = 26.0  # from dowel to dowel
-ASIDE = 0.65  # share of the room that is left over that lies to the left of it
 DOWN = 30.0  # from the near side to the dimension
 
 
@@ -88,7 +87,7 @@ def _across(places: np.ndarray, edge: float, reach: float) -> np.ndarray:
     return lines
 
 
-def plan_in(structure, room: Frame) -> CurledPlan:
+def plan_in(structure, room: Frame, aside: float = 0.5) -> CurledPlan:
     """Lay a slab into a room, as large as it fits.
 
     Parameters
@@ -96,8 +95,10 @@ def plan_in(structure, room: Frame) -> CurledPlan:
     structure : CurledSlab
     room : Frame
         For the slab itself; neighbours and dimensions stand around it.
+    aside : float
+        Share of the width that is left over that lies to the left of it [-].
     """
     scale = min(room.width / structure.length, room.height / structure.width)
-    left = room.left + ASIDE * (room.width - scale * structure.length)
+    left = room.left + aside * (room.width - scale * structure.length)
     bottom = room.bottom - (room.height - scale * structure.width) / 2
     return CurledPlan(structure, left, bottom, scale)

@@ -12,10 +12,12 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.words_on import heading
 from crackkit.words import _
 
+ASIDE = 0.65  # share of the room beside the plan that lies to its left: it stands near its words
+
 
 def curled_stretch(outcome, layout, view: View) -> list:
     """Draw the band: map, strokes, edge of the air, crack, loads, and words beside it."""
-    state, plan = outcome.curled, plan_in(outcome.structure, layout.plan)
+    state, plan = outcome.curled, plan_in(outcome.structure, layout.plan, ASIDE)
     name, face = worse_face(state)
     lines, teeth = air_edge(state, plan)
     told, taken = forces(outcome.structure, plan, _taken(outcome, face, plan), view)

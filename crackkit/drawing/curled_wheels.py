@@ -6,15 +6,14 @@ from crackkit.drawing.choice_chips import chip
 from crackkit.drawing.curled_plan import CurledPlan
 from crackkit.drawing.frames import View
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.shapes import Circle, Group, Handle, rectangle
+from crackkit.drawing.shapes import Circle, Group, Handle, Polygon, rectangle
 from crackkit.structures.fields import part_input
 from crackkit.units import shown
 from crackkit.units.quantities import scale
 from crackkit.words import _
 
 LEAST = 8.0  # drawn side of the smallest foot
-DISC, RIM = 10.0, 4.0  # least radius of a grip, and how far it reaches past its foot
-TOUCH = 6.0  # how far beyond that a finger may touch
+DISC, DOT, REACH = 10.0, 3.0, 16.0  # radius of a grip, of its dot; half of what a finger may touch
 ROLE = "load_word"
 CLEAR = 4.0  # from a grip to its words
 
@@ -29,19 +28,37 @@ def wheels(structure, plan: CurledPlan, view: View) -> list:
 
 
 def _wheel(structure, k: int, load, plan: CurledPlan, view: View) -> list:
+    """A disc with the foot in it, or on the foot where that is larger."""
     x, y = plan((load.x, load.y)).tolist()
-    side, disc = max(load.side * plan.scale, LEAST), radius(load, plan)
-    foot = rectangle(x - side / 2, y - side / 2, side, side, "badge" if load.force else "outline")
+    foot = Polygon(plan(foot_corners(load, structure, LEAST / plan.scale)), _look(load))
+    disc = Circle(x, y, DISC, "grip" if view.live else "support")
+    small = load.side * plan.scale < 1.3 * DISC
+    drawn = (disc, foot) if small else (foot, disc, Circle(x, y, DOT, _look(load)))
     if not view.live:
-        return [Circle(x, y, disc, "support"), foot]
-    reach = disc + TOUCH
-    hit = rectangle(x - reach, y - reach, 2 * reach, 2 * reach, "hit")
-    return [Group((hit, Circle(x, y, disc, "grip"), foot), _handle(structure, k, plan, view))]
+        return list(drawn)
+    hit = rectangle(x - REACH, y - REACH, 2 * REACH, 2 * REACH, "hit")
+    return [Group((hit, *drawn), _handle(structure, k, plan, view))]
 
 
-def radius(load, plan: CurledPlan) -> float:
-    """Radius of the disc of a load on the paper."""
-    return max(DISC, 0.71 * load.side * plan.scale + RIM)
+def _look(load) -> str:
+    """Role of a foot: empty where nothing presses."""
+    return "badge" if load.force > 0 else "outline"
+
+
+def foot_corners(load, structure, least: float = 0.0) -> np.ndarray:
+    """Corners (x, y) of what a load presses on [mm]: as much of its foot as stands on the slab.
+
+    Parameters
+    ----------
+    load : WheelLoad
+    structure : CurledSlab
+    least : float
+        Side of the smallest foot that is drawn [mm].
+    """
+    half = max(load.side, least) / 2
+    x = np.clip((load.x - half, load.x + half), 0.0, structure.length)
+    y = np.clip((load.y - half, load.y + half), 0.0, structure.width)
+    return np.array([(x[0], y[0]), (x[1], y[0]), (x[1], y[1]), (x[0], y[1])])
 
 
 def forces(structure, plan: CurledPlan, taken: np.ndarray, view: View) -> tuple[list, np.ndarray]:
@@ -77,7 +94,7 @@ def forces(structure, plan: CurledPlan, taken: np.ndarray, view: View) -> tuple[
 def _beside(load, plan: CurledPlan, half: float) -> list[tuple[float, float]]:
     """Places for words beside a load, the best first."""
     x, y = plan((load.x, load.y)).tolist()
-    away = radius(load, plan) + CLEAR
+    away = max(DISC, load.side * plan.scale / 2) + CLEAR
     level, upright = away + half, away + 8.0
     return [(x - level, y), (x, y + upright), (x, y - upright), (x + level, y)]
 

@@ -4,7 +4,7 @@ They are no mechanics: a bowl that is pushed down where a load presses. They ser
 drawings of states that are rare or hard to reach.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -12,6 +12,7 @@ from crackkit.mechanics.bars import bar
 from crackkit.mechanics.crack_limits import limit
 from crackkit.structures import fields
 from crackkit.structures.curled import BreakLine, Curled, Dryness, FaceStress, Patch
+from crackkit.structures.laid_bars import BAR_SIZES
 from crackkit.structures.outcome import (
     TIGHT,
     UNCRACKED,
@@ -24,6 +25,7 @@ from crackkit.structures.outcome import (
     WidthBand,
 )
 
+UNDER = (("sheet", ""), ("damp", ""), ("blotter", ""), ("open", ""))
 STRENGTH = 3.2  # MPa
 RULES = (("frosch", 0.24), ("en1992", 0.31), ("gergely_lutz", 0.28))
 BAND = WidthBand(0.24, 0.28, 0.31, 0.31, "en1992", "EN 1992-1-1", RULES)
@@ -41,19 +43,20 @@ class Load:
 class Slab:
     age: float = fields.number("Age", "age", 1.0, 1095.0, 180.0)
     loads: tuple = fields.parts("Wheel", 1, 2, (Load(),))
-    length: float = 4500.0
-    width: float = 4500.0
-    thickness: float = 150.0
-    transfer: float = 0.0
-    under: str = "sheet"
-    humidity: float = 0.5
-    curing: float = 7.0
-    steel: str = "none"
-    spacing: float = 200.0
-    cover: float = 40.0
+    length: float = fields.number("Length", "length", 2000.0, 8000.0, 4500.0)
+    width: float = fields.number("Width", "length", 2000.0, 8000.0, 4500.0)
+    thickness: float = fields.number("Thickness", "size", 75.0, 300.0, 150.0)
+    transfer: float = fields.number("Transfer", "ratio", 0.0, 1.0, 0.0)
+    under: str = fields.choice("Under", UNDER, "sheet")
+    humidity: float = fields.number("Humidity", "ratio", 0.3, 0.95, 0.5)
+    curing: float = fields.number("Curing", "time", 1.0, 28.0, 7.0)
+    steel: str = fields.choice("Mat", (("none", "none"), *BAR_SIZES), "none")
+    spacing: float = fields.number("Spacing", "size", 75.0, 450.0, 200.0)
+    cover: float = fields.number("Cover", "size", 20.0, lambda slab, _o: slab.thickness / 2, 40.0)
     yield_strength: float = 500.0
     title: str = "A slab that curls"
-    rise: float = field(default=5.0)  # of the free corners [mm]
+    # of the free corners [mm]; below 0 it humps, as in the sun
+    rise: float = fields.number("Rise", "movement", -4.0, 16.0, 5.0)
 
     @property
     def bar(self):
@@ -65,7 +68,7 @@ def shape(slab) -> Curled:
     X, Y = np.meshgrid(x, y)
     u, v = 2 * X / slab.length - 1, 2 * Y / slab.width - 1
     lift = slab.rise * ((u**2 + v**2) / 2 - 0.2)
-    stress = 0.5 * STRENGTH * np.sqrt(slab.rise / 5.0) * (1 - 0.6 * (u**2 + v**2))
+    stress = 0.5 * STRENGTH * np.cbrt(slab.rise / 5.0) * (1 - 0.6 * (u**2 + v**2))
     angle = np.arctan2(v, u) + np.pi / 2
     under = 0.05 + 0.0 * X
     for load in slab.loads:
