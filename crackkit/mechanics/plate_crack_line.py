@@ -8,6 +8,7 @@ import math
 
 import numpy as np
 
+_TURN = 6  # steps after which a line may have come back to its start
 _NEAR = 0.5  # thicknesses: closer to an edge than this the line goes straight to it
 
 
@@ -38,7 +39,7 @@ def peak_inside(x, y, stress, rim):
     return int(row), int(column)
 
 
-def crack_line(x, y, direction, start, thickness, step=60.0, most=400):
+def crack_line(x, y, direction, start, thickness, step=60.0, most=300):
     """Line of a crack from edge to edge.
 
     Parameters
@@ -60,11 +61,13 @@ def crack_line(x, y, direction, start, thickness, step=60.0, most=400):
     Returns
     -------
     numpy.ndarray, shape (points, 2)
-        Points (x, y) of the line [mm]; its ends lie on edges.
+        Points (x, y) of the line [mm]; its ends lie on edges, or it comes back to its start.
     """
     field = _Field(x, y, np.cos(2 * direction), np.sin(2 * direction))
     first = field.across(*start)
     one = _half(field, start, first, thickness, step, most)
+    if one[-1] == tuple(start):  # round a wheel
+        return np.array([start, *one])
     other = _half(field, start, (-first[0], -first[1]), thickness, step, most)
     return np.array([*reversed(one), start, *other])
 
@@ -110,6 +113,8 @@ def _half(field, start, way, thickness, step, most):
     for _count in range(most):
         middle = _along(field.across(x + way[0] * step / 2, y + way[1] * step / 2), way)
         x, y, way = x + middle[0] * step, y + middle[1] * step, middle
+        if len(points) > _TURN and math.hypot(x - start[0], y - start[1]) < step:
+            return [*points, tuple(start)]
         away, foot = field.edge(x, y)
         if away <= 0 or (left and away <= _NEAR * thickness):
             return [*points, foot]

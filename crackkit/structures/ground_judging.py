@@ -25,7 +25,7 @@ def verdict(it, states: tuple[Ground, ...]) -> Verdict:
     if widest > bound.width and any(state.yields for state in states):
         return Verdict(YIELDS, widest, bound, _yield_reason())
     if widest > bound.width:
-        return Verdict(TOO_WIDE, widest, bound, _wide(it))
+        return Verdict(TOO_WIDE, widest, bound, _wide(it, states))
     if not all(state.complete for state in states):
         text = _("More cracks come than can be counted here: do not rely on their widths.")
         return Verdict(TOO_WIDE, widest, bound, text)
@@ -41,12 +41,22 @@ def _yield_reason() -> str:
     return _("The bars yield in the widest crack: it opens on and keeps others from coming.")
 
 
-def _wide(it) -> str:
+def _wide(it, states: tuple[Ground, ...]) -> str:
     if it.bar is None:
         return _("No bars: all the movement gathers in a few wide cracks.")
     if not it.area:
         return _("Bars on the ground cross no crack: all the movement gathers in a few.")
+    torn = [state for state in states if state.wild]
+    worst = max(torn, key=lambda state: max(crack.width for crack in state.wild))
+    if not worst.steel:
+        return _("All bars run the same way as the widest crack: none crosses it.")
     return _("Bars cross the cracks, but too few to keep them small.")
+
+
+def _joint_word(it, opened: float | None) -> float | str:
+    if opened is None:
+        return _("no joints")
+    return _("all shut") if it.dowels == "bound" else opened
 
 
 def numbers(it, states: tuple[Ground, ...]) -> tuple[Told, ...]:
@@ -60,6 +70,6 @@ def numbers(it, states: tuple[Ground, ...]) -> tuple[Told, ...]:
         Told("cracks", _("cracks so far"), float(len(wild)), "count"),
         Told("first", _("first crack"), _("none in 10 years") if first is None else first, "time"),
         Told("widest", _("widest crack"), _("none") if widest is None else widest, "width"),
-        Told("joint", _("widest joint"), _("no joints") if opened is None else opened, "width"),
+        Told("joint", _("widest joint"), _joint_word(it, opened), "width"),
         Told("mass", _("bars weigh"), it.mass, "mass_per_area"),
     )

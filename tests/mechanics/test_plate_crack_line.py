@@ -53,6 +53,17 @@ def test_a_mirrored_field_breaks_along_the_mirrored_line():
     assert mirrored[:, 1] == pytest.approx(line[:, 1], abs=1e-6)
 
 
+def test_a_ring_round_a_wheel_closes():
+    """Where the tension points away from a place inside, its cracks go round that place."""
+    gx, gy = np.meshgrid(X, Y)
+    direction = np.arctan2(gy - 1500.0, gx - 2200.0)
+    line = crack_line(X, Y, direction, (2800.0, 1500.0), THICK)
+    assert line[0] == pytest.approx(line[-1]) and len(line) > 40
+    assert np.hypot(*(line - [2200.0, 1500.0]).T) == pytest.approx(
+        np.full(len(line), 600.0), rel=0.02
+    )
+
+
 def test_an_angle_and_its_opposite_are_the_same_pull():
     line = crack_line(X, Y, even(0.4), (2000.0, 1500.0), THICK)
     turned = crack_line(X, Y, even(0.4 - np.pi), (2000.0, 1500.0), THICK)

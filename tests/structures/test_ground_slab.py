@@ -167,6 +167,7 @@ def test_bars_across_hold_what_runs_along():
     one, both = slab.solve(), replace(slab, both_ways=True).solve()
     assert not one.ground.wild and one.across.wild
     assert one.verdict.key == TOO_WIDE and both.verdict.key == TIGHT
+    assert "none crosses it" in one.verdict.why
     assert len(both.across.wild) > len(one.across.wild)
     assert both.numbers[5].value == pytest.approx(2 * one.numbers[5].value)
 
