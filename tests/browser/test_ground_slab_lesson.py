@@ -84,3 +84,44 @@ def test_the_walk_goes_through(panel):
             break
         panel.act("walk_next")
     assert steps >= 5 and not panel.error()
+
+
+def test_one_click_compares_and_another_puts_a_variant_in(panel):
+    panel.type("left", "1")
+    panel.type("right", "1")
+    panel.type("age", "365 d")
+    table = panel.page.locator(".ck-comparison")
+    table.locator("[data-key='bars']").click()
+    table.locator("[data-place='1']").wait_for()
+    before = panel.root.locator(".ck-picture svg title").text_content()
+    table.locator("[data-place='1']").click()
+    panel.lesson.wait_until_idle()
+    assert panel.root.locator(".ck-picture svg title").text_content() != before
+    table.locator("[data-act='put_back']").click()
+    panel.lesson.wait_until_idle()
+    assert panel.root.locator(".ck-picture svg title").text_content() == before
+
+
+def test_a_price_that_is_put_right_reaches_the_bill(lesson):
+    page = lesson.page
+    prices = page.locator(".ck-prices")
+    prices.scroll_into_view_if_needed()
+    prices.locator("summary, button").first.click()
+    entry = prices.locator("tr[data-key='bars'] input")
+    entry.wait_for()
+    total = prices.locator("tfoot td").last
+    before = total.text_content()
+    entry.fill("40")
+    entry.press("Enter")
+    lesson.wait_until_idle()
+    assert total.text_content() != before
+
+
+def test_the_wind_of_the_pour_can_be_halved(lesson):
+    weather = lesson.page.locator(".ck-panel:has-text('Wind break: half the wind')").last
+    weather.scroll_into_view_if_needed()
+    before = weather.locator(".ck-picture svg desc").text_content()
+    weather.get_by_role("button", name="Wind break: half the wind").click()
+    lesson.wait_until_idle()
+    assert weather.locator(".ck-picture svg desc").text_content() != before
+    lesson.screenshot("weather")
