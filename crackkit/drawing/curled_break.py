@@ -12,11 +12,18 @@ WIDE = (3.2, 6.0)  # drawn width where bars hold it, and where nothing does
 RING = 9.0
 
 
-def break_shapes(line, plan: CurledPlan) -> list:
-    """Draw the crack ragged, light below dark."""
+def break_shapes(line, middle: np.ndarray, plan: CurledPlan) -> list:
+    """Draw the crack ragged, light below dark.
+
+    Parameters
+    ----------
+    line : BreakLine or None
+    middle : ndarray
+        Its `drawn_line`.
+    plan : CurledPlan
+    """
     if line is None:
         return []
-    middle = drawn_line(line, plan)
     way = np.gradient(middle, axis=0)
     normal = np.column_stack([-way[:, 1], way[:, 0]])
     normal /= np.maximum(np.hypot(normal[:, 0], normal[:, 1]), 1e-9)[:, None]
@@ -34,7 +41,9 @@ def break_shapes(line, plan: CurledPlan) -> list:
 
 
 def drawn_line(line, plan: CurledPlan) -> np.ndarray:
-    """Points on the paper, evenly apart along the line."""
+    """Points on the paper, evenly apart along the line; none without one."""
+    if line is None:
+        return np.zeros((0, 2))
     points = plan(line.points)
     steps = np.hypot(*np.diff(points, axis=0).T)
     way = np.concatenate([[0.0], np.cumsum(steps)])

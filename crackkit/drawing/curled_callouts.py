@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crackkit.drawing.curled_break import RING, drawn_line, ring_place
+from crackkit.drawing.curled_break import RING, ring_place
 from crackkit.drawing.curled_movement import pressing
 from crackkit.drawing.curled_plan import CurledPlan
 from crackkit.drawing.curled_risen import risen
@@ -32,9 +32,21 @@ class Callout:
     role: str
 
 
-def callouts(outcome, plan: CurledPlan, frame: Frame, view: View) -> list:
-    """Draw them below each other in the order of their places, with the key at the foot."""
-    told = [(one, wrapped(one.words, one.role, frame.width)) for one in _told(outcome, plan, view)]
+def callouts(outcome, plan: CurledPlan, crack, frame: Frame, view: View) -> list:
+    """Draw them below each other in the order of their places, with the key at the foot.
+
+    Parameters
+    ----------
+    outcome : Outcome
+    plan : CurledPlan
+    crack : ndarray
+        Points of the crack on the paper, none without one.
+    frame : Frame
+        Room for the words.
+    view : View
+    """
+    found = _told(outcome, plan, crack, view)
+    told = [(one, wrapped(one.words, one.role, frame.width)) for one in found]
     tall = [LINE * len(lines) for _one, lines in told]
     low, high = frame.top, frame.bottom - KEY
     middles = spread([one.place[1] for one, _lines in told], tall, low, high, PAD)
@@ -55,9 +67,9 @@ def _leader(one: Callout, plan: CurledPlan, left: float, middle: float) -> Polyl
     return Polyline(np.array(points), "bears", 1.2)
 
 
-def _told(outcome, plan: CurledPlan, view: View) -> list[Callout]:
+def _told(outcome, plan: CurledPlan, crack, view: View) -> list[Callout]:
     """What to see, in the order of the plan from the far side down."""
-    found = [*_pull(outcome, plan), *_break(outcome, plan, view), *_highest(outcome, plan, view)]
+    found = [*_pull(outcome, plan), *_break(outcome, crack, view), *_highest(outcome, plan, view)]
     return sorted(found, key=lambda one: one.place[1])
 
 
@@ -98,11 +110,10 @@ def _under_a_wheel(outcome, face) -> bool:
     )
 
 
-def _break(outcome, plan: CurledPlan, view: View) -> list[Callout]:
+def _break(outcome, points: np.ndarray, view: View) -> list[Callout]:
     line = outcome.curled.line
     if line is None:
         return []
-    points = drawn_line(line, plan)
     # where the words' line meets it first, but off its end
     k = int(points[2:-2, 0].argmax()) + 2
     role = "bad_word" if line.width is None else "label_bold"

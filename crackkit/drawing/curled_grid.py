@@ -2,6 +2,7 @@
 
 import numpy as np
 
+_TURNS = np.array([(0, 1, 2), (1, 2, 0), (2, 0, 1)])
 TINY = 1e-12  # keeps a place on a line of the grid off its ends
 
 
@@ -10,16 +11,18 @@ def at_grid(values: np.ndarray, x, y, columns, rows) -> np.ndarray:
 
     Parameters
     ----------
-    values : ndarray, shape (len(y), len(x))
+    values : ndarray, shape (..., len(y), len(x))
+        One field of values, or several at once.
     x, y : ndarray
         Lines of the grid they are known on [mm], rising.
     columns, rows : ndarray
         Lines of the grid they are wanted on [mm].
     """
     k, share = _between(y, rows)
-    across = values[k] * (1 - share)[:, None] + values[k + 1] * share[:, None]
+    share = share[:, None]
+    across = values[..., k, :] * (1 - share) + values[..., k + 1, :] * share
     j, part = _between(x, columns)
-    return across[:, j] * (1 - part) + across[:, j + 1] * part
+    return across[..., j] * (1 - part) + across[..., j + 1] * part
 
 
 def at_points(values: np.ndarray, x, y, points: np.ndarray) -> np.ndarray:
@@ -33,9 +36,9 @@ def at_points(values: np.ndarray, x, y, points: np.ndarray) -> np.ndarray:
 
 def _between(lines: np.ndarray, places) -> tuple[np.ndarray, np.ndarray]:
     """Number of the line before each place, and the share of the way to the next one."""
-    k = np.clip(np.searchsorted(lines, places, side="right") - 1, 0, len(lines) - 2)
+    k = np.searchsorted(lines[1:-1], places, side="right")
     share = (places - lines[k]) / (lines[k + 1] - lines[k])
-    return k, np.clip(share, 0.0, 1.0)
+    return k, np.minimum(np.maximum(share, 0.0), 1.0)
 
 
 def zero_lines(values: np.ndarray, x, y) -> tuple[np.ndarray, np.ndarray]:
@@ -55,15 +58,14 @@ def zero_lines(values: np.ndarray, x, y) -> tuple[np.ndarray, np.ndarray]:
         Unit vectors from each towards the larger values.
     """
     corners = _crossed(values, x, y)
-    points, heights = corners[..., :2], corners[..., 2]
-    above = heights > 0
-    mixed = above.any(axis=1) & ~above.all(axis=1)
-    points, heights, above = points[mixed], heights[mixed], above[mixed]
+    above = corners[..., 2] > 0
+    count = above.sum(axis=1)
+    mixed = (count > 0) & (count < 3)
+    corners, above, count = corners[mixed], above[mixed], count[mixed]
     # the corner that stands alone on its side comes first: the line cuts both its edges
-    alone = np.where(above.sum(axis=1) == 1, above.argmax(axis=1), (~above).argmax(axis=1))
-    order = (alone[:, None] + np.arange(3)) % 3
-    row = np.arange(len(order))[:, None]
-    return _cut(points[row, order], heights[row, order])
+    alone = (above == (count == 1)[:, None]).argmax(axis=1)
+    turned = corners[np.arange(len(alone))[:, None], _TURNS[alone]]
+    return _cut(turned[..., :2], turned[..., 2])
 
 
 def _crossed(values, x, y) -> np.ndarray:
@@ -79,10 +81,10 @@ def _crossed(values, x, y) -> np.ndarray:
 
 def _cut(points: np.ndarray, heights: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     first, rest = heights[:, :1], heights[:, 1:]
-    share = first / np.where(np.abs(first - rest) > TINY, first - rest, 1.0)
+    share = first / (first - rest)
     cuts = points[:, :1] + share[..., None] * (points[:, 1:] - points[:, :1])
     along = cuts[:, 1] - cuts[:, 0]
-    normal = np.stack([-along[:, 1], along[:, 0]], axis=1)
+    normal = np.column_stack([-along[:, 1], along[:, 0]])
     to_first = points[:, 0] - cuts[:, 0]
     turn = np.sign((normal * to_first).sum(axis=1)) * np.where(first[:, 0] > 0, 1.0, -1.0)
     length = np.maximum(np.hypot(normal[:, 0], normal[:, 1]), TINY)

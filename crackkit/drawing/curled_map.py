@@ -8,11 +8,12 @@ from crackkit.drawing.shapes import Lines, Raster
 from crackkit.drawing.strip_map import FULL_SHADE
 
 DOT = 4.0  # drawn size of one place of the map
-DOTS = (16, 110)  # least and most of them, each way
+DOTS = (16, 90)  # least and most of them, each way
 PITCH = 21.0  # from stroke to stroke
 SHORT, LONG = 3.0, 15.0  # strokes where it is hardly stretched, and where it tears
 LEAST, NEAR = 0.12, 0.85  # share of the strength that is worth a stroke, or a bold one
-FIELDS = 44  # of the grid on which the edge of the air is traced, along the longer side
+FIELDS = 36  # of the grid on which the edge of the air is traced, along the longer side
+MANY = 1e4  # more squares than there are in a row of paper
 TOOTH, APART = 6.5, 8.0  # teeth on that edge: their length, and from one to the next
 
 
@@ -26,7 +27,7 @@ def stress_map(state, face, plan: CurledPlan) -> list[Raster]:
 
 def _middles(drawn: float, length: float) -> np.ndarray:
     """Places [mm] in the middle of the dots of a map."""
-    count = int(np.clip(round(drawn / DOT), *DOTS))
+    count = min(max(round(drawn / DOT), DOTS[0]), DOTS[1])
     return (np.arange(count) + 0.5) * (length / count)
 
 
@@ -34,23 +35,17 @@ def strokes(state, face, plan: CurledPlan) -> list[Lines]:
     """Draw the way of the pull: longer where it is stronger, bold where it is near tearing."""
     s = plan.structure
     x, y = _places(s.length, plan.scale), _places(s.width, plan.scale)
-    share = _share(state, face, x, y)
     # an angle and its opposite are the same way: doubled angles can be averaged
     double = 2.0 * face.direction
-    angle = 0.5 * np.arctan2(
-        at_grid(np.sin(double), state.x, state.y, x, y),
-        at_grid(np.cos(double), state.x, state.y, x, y),
-    )
+    fields = np.array([face.stress / state.strength, np.sin(double), np.cos(double)])
+    share, sine, cosine = at_grid(fields, state.x, state.y, x, y)
+    angle = 0.5 * np.arctan2(sine, cosine)
     half = (SHORT + (LONG - SHORT) * np.minimum(share, 1.0)) / 2
     reach = half[..., None] * np.stack([np.cos(angle), -np.sin(angle)], axis=-1)
     middle = plan(np.stack(np.meshgrid(x, y), axis=-1))
     lines = np.stack([middle - reach, middle + reach], axis=-2)
     kinds = ((share >= LEAST) & (share < NEAR), "bears"), (share >= NEAR, "outline")
     return [Lines(lines[some], role) for some, role in kinds if some.any()]
-
-
-def _share(state, face, x, y) -> np.ndarray:
-    return at_grid(face.stress, state.x, state.y, x, y) / state.strength
 
 
 def _places(length: float, scale: float) -> np.ndarray:
@@ -75,9 +70,10 @@ def air_edge(state, plan: CurledPlan) -> tuple[np.ndarray, np.ndarray]:
     lines = plan(segments)
     middle = lines.mean(axis=1)
     # one tooth for each small square of paper: they stand about evenly
-    some = np.unique(np.floor(middle / APART), axis=0, return_index=True)[1]
-    feet = middle[some]
-    return lines, np.stack([feet, feet + TOOTH * uphill[some] * (1.0, -1.0)], axis=1)
+    squares = np.floor(middle / APART) @ (1.0, MANY)
+    some = np.unique(squares, return_index=True)[1]
+    teeth = np.stack([middle[some], middle[some] + TOOTH * uphill[some] * (1.0, -1.0)], axis=1)
+    return lines, np.clip(teeth, (plan.left, plan.top), (plan.right, plan.bottom))
 
 
 def edge_shapes(lines: np.ndarray, teeth: np.ndarray) -> list[Lines]:

@@ -12,9 +12,9 @@ from crackkit.drawing.words_on import Label, heading, label_row
 from crackkit.units import shown
 from crackkit.words import _
 
-ROW, HEAD, FOOT = 42.0, 96.0, 22.0  # words over the slab, room above and below the flat slab
-TYRE, HUB = 9.0, 3.0  # drawn wheel
-ARROW = 30.0  # of the load
+ROW, HEAD, FOOT = 38.0, 106.0, 22.0  # words over the slab, room above and below the flat slab
+TYRE, HUB = 8.0, 2.8  # drawn wheel
+LEAST, ARROW = 10.0, 30.0  # of the load
 SEEN = 4.0  # drawn height of a gap that is named
 BESIDE, TALL = 7.0, 12.0  # of the arrow at a corner: its distance, and the least it is drawn for
 
@@ -61,8 +61,8 @@ def _wheels(outcome, sight: Oblique, frame: Frame) -> list:
             Polygon(np.array(foot), "badge"),
             Circle(x, y - TYRE, TYRE, "rule_dot_chosen"),
             Circle(x, y - TYRE, HUB, "paper"),
-            Arrow(x, start, x, tip, "load"),
         ]
+        shapes += [Arrow(x, start, x, tip, "load")] if tip - start >= LEAST else []
     return shapes
 
 
@@ -92,7 +92,8 @@ def _risen(outcome, sight: Oblique) -> list:
     found = risen(outcome.curled)
     x, y, height = found.x, found.y, found.height
     (at, low), (_at, high) = sight(x, y).tolist(), sight(x, y, height).tolist()
-    if found.kind != CORNER or low - high < TALL:
+    hidden = x <= 0 < y  # behind the slab
+    if found.kind != CORNER or hidden or low - high < TALL:
         return []
     if x > 0 and y == 0:
         at -= BESIDE

@@ -10,11 +10,12 @@ from crackkit.drawing.movement_band import FACTORS
 from crackkit.drawing.shapes import Lines, Polygon, Polygons, Polyline
 
 DEEP, ASIDE = 0.24, 0.50  # drawn way up and to the right for one to the far side
-ROOM = 36.0  # largest drawn movement
+ROOM = 32.0  # largest drawn movement
 FOOT = 12.0  # drawn depth of the ground
 PAST = 12.0  # how far the ground is drawn past the slab
-STRIPS, FIELDS = 12, 20  # of the mesh
-LEAST, MOST = 6.0, 22.0  # drawn thickness
+SUNK = 2.5  # drawn way into the ground that is marked
+STRIPS, FIELDS = 11, 20  # of the mesh
+LEAST, MOST = 6.0, 18.0  # drawn thickness
 
 
 @dataclass(frozen=True)
@@ -28,11 +29,12 @@ class Oblique:
     thick: float
 
     def __call__(self, x, y, height=0.0) -> np.ndarray:
-        """Points on the paper; of the underside unless `thick` is taken off."""
-        x, y, height = np.broadcast_arrays(x, y, height)
+        """Points of the underside on the paper."""
         across = self.left + self.scale * (x + ASIDE * y)
         up = self.bottom - self.scale * (DEEP * y + self.factor * height)
-        return np.stack([across, up], axis=-1)
+        points = np.empty((*np.broadcast(across, up).shape, 2))
+        points[..., 0], points[..., 1] = across, up
+        return points
 
     def top(self, x, y, height=0.0) -> np.ndarray:
         """Points of the top face."""
@@ -68,14 +70,14 @@ def enlarged(state, scale: float) -> float:
 def ground(structure, view: Oblique) -> list:
     """Draw the ground, a little larger than the slab, with strokes in its near side."""
     more = PAST / view.scale
-    x, y = (-more, structure.length + more), (-more, structure.width + more)
-    low, high = view(x[0], y[0]), view(x[1], y[1])
-    corners = [low, view(x[1], y[0]), high, view(x[0], y[1])]
-    starts = np.arange(low[0] + 3.0, corners[1][0] - 6.0, 11.0)
+    x, y = structure.length + more, structure.width + more
+    corners = view(np.array([-more, x, x, -more]), np.array([-more, -more, y, y]))
+    low = corners[0]
+    starts = np.arange(low[0] + 3.0, corners[1, 0] - 6.0, 11.0)
     strokes = np.empty((starts.size, 2, 2))
     strokes[:, 0, 0], strokes[:, 1, 0] = starts, starts + 6.0
     strokes[:, 0, 1], strokes[:, 1, 1] = low[1] + 2.0, low[1] + 8.0
-    return [Polygon(np.array(corners), "wall"), Lines(strokes, "ground")]
+    return [Polygon(corners, "wall"), Lines(strokes, "ground")]
 
 
 def slab(outcome, view: Oblique) -> list:
@@ -85,19 +87,32 @@ def slab(outcome, view: Oblique) -> list:
     y = np.linspace(0.0, outcome.structure.width, STRIPS + 1)
     lift = at_grid(state.lift, state.x, state.y, x, y)
     face = view.top(x[None, :], y[:, None], lift)
-    near = x, np.zeros_like(x), lift[0]
+    near = x, 0.0 * x, lift[0]
     right = np.full_like(y, x[-1]), y, lift[:, -1]
     return [
         Polyline(np.concatenate([face[:, 0], face[-1]]), "outline"),
         *_mesh(face),
         *_side(view, *right),
         *_side(view, *near),
+        *_level(outcome, view, lift),
     ]
+
+
+def _level(outcome, view: Oblique, lift: np.ndarray) -> list[Polyline]:
+    """Mark where the near and the right side lay, if they have sunk from there."""
+    s = outcome.structure
+    sunk = -min(float(lift[0].min()), float(lift[:, -1].min()))
+    if sunk * view.scale * view.factor < SUNK:
+        return []
+    x, y = np.array([0.0, s.length, s.length]), np.array([0.0, 0.0, s.width])
+    return [Polyline(view(x, y), "ghost")]
 
 
 def _mesh(face: np.ndarray) -> list[Polygons]:
     """The top face in strips, the near ones over the far ones."""
-    fields = np.stack([face[:-1, :-1], face[:-1, 1:], face[1:, 1:], face[1:, :-1]], axis=2)
+    fields = np.empty((face.shape[0] - 1, face.shape[1] - 1, 4, 2))
+    fields[:, :, 0], fields[:, :, 1] = face[:-1, :-1], face[:-1, 1:]
+    fields[:, :, 2], fields[:, :, 3] = face[1:, 1:], face[1:, :-1]
     return [Polygons(strip, "mesh") for strip in fields[::-1]]
 
 

@@ -3,7 +3,7 @@
 import numpy as np
 
 from crackkit.drawing.choice_chips import chip
-from crackkit.drawing.curled_grid import at_points
+from crackkit.drawing.curled_grid import at_grid
 from crackkit.drawing.curled_plan import CurledPlan
 from crackkit.drawing.labels import width_of
 from crackkit.words import _
@@ -47,24 +47,25 @@ def _place(state, plan: CurledPlan, words: str, sign: float, edge, taken):
         return None
     x = np.linspace(plan.left + half, plan.right - half, GRID)
     y = np.linspace(plan.top + TALL + 5.0, plan.bottom - TALL - 5.0, GRID)
-    tried = np.stack(np.meshgrid(x, y), axis=-1).reshape(-1, 2)
-    free = _free(tried, taken, half + CLEAR, TALL + CLEAR) & _free(tried, edge, half, TALL + 3.0)
-    lift = at_points(state.lift, state.x, state.y, _on_slab(tried, plan))
-    free &= (lift > 0) == (sign > 0)
+    columns, rows = (x - plan.left) / plan.scale, (plan.bottom - y[::-1]) / plan.scale
+    lift = at_grid(state.lift, state.x, state.y, columns, rows)[::-1].ravel()
+    tried = np.empty((GRID, GRID, 2))
+    tried[..., 0], tried[..., 1] = x, y[:, None]
+    side = (lift > 0) == (sign > 0)
+    tried, lift = tried.reshape(-1, 2)[side], lift[side]
+    free = _free(tried, taken, half + CLEAR, TALL + CLEAR)
+    tried, lift = tried[free], lift[free]
+    free = _free(tried, edge, half, TALL + 3.0)
     if not free.any():
         return None
     return tried[np.where(free, _worth(tried, plan, lift, sign), -np.inf).argmax()].tolist()
 
 
-def _on_slab(points: np.ndarray, plan: CurledPlan) -> np.ndarray:
-    return (points - (plan.left, plan.bottom)) / (plan.scale, -plan.scale)
-
-
 def _free(tried: np.ndarray, points: np.ndarray, wide: float, tall: float) -> np.ndarray:
     """Tell which of the places keep so far from every point."""
-    beside = np.abs(tried[:, 0, None] - points[:, 0]) > wide
-    beside |= np.abs(tried[:, 1, None] - points[:, 1]) > tall
-    return beside.all(axis=1)
+    near = np.abs(tried[:, 0, None] - points[:, 0]) <= wide
+    near &= np.abs(tried[:, 1, None] - points[:, 1]) <= tall
+    return ~near.any(axis=1)
 
 
 def _worth(tried: np.ndarray, plan: CurledPlan, lift: np.ndarray, sign: float) -> np.ndarray:

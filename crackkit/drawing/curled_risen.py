@@ -15,12 +15,25 @@ CORNER, EDGE, MIDDLE = "corner", "edge", "middle"
 
 @dataclass(frozen=True)
 class Risen:
-    """The highest place (x, y) [mm], its height [mm], and what kind of place it is."""
+    """The highest place of a slab.
+
+    Attributes
+    ----------
+    x, y : float
+        Where [mm].
+    height : float
+        Over the ground [mm].
+    kind : str
+        ``"corner"``, ``"edge"`` or ``"middle"``.
+    told : float
+        Height that is told [mm]: a corner's is counted from where the slab lay before.
+    """
 
     x: float
     y: float
     height: float
     kind: str
+    told: float
 
     @property
     def seen(self) -> bool:
@@ -39,7 +52,7 @@ class Risen:
             EDGE: _("this edge stands up {rise}"),
             MIDDLE: _("the middle stands up {rise}"),
         }
-        return texts[self.kind].format(rise=shown(self.height, "movement", view.system))
+        return texts[self.kind].format(rise=shown(self.told, "movement", view.system))
 
 
 def risen(state) -> Risen:
@@ -55,13 +68,16 @@ def risen(state) -> Risen:
         return corner
     k, j = np.unravel_index(state.lift.argmax(), state.lift.shape)
     ends = (k in (0, state.y.size - 1), j in (0, state.x.size - 1))
-    return Risen(float(state.x[j]), float(state.y[k]), most, EDGE if any(ends) else MIDDLE)
+    kind = EDGE if any(ends) else MIDDLE
+    return Risen(float(state.x[j]), float(state.y[k]), most, kind, most)
 
 
 def _corner(state) -> Risen:
     """The highest corner: the near right one, if none stands higher."""
     found = [
-        Risen(float(state.x[j]), float(state.y[k]), float(state.lift[k, j]), CORNER)
+        Risen(
+            float(state.x[j]), float(state.y[k]), float(state.lift[k, j]), CORNER, state.corner_rise
+        )
         for k, j in ((0, -1), (0, 0), (-1, -1), (-1, 0))
     ]
     most = max(corner.height for corner in found)

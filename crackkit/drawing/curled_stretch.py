@@ -20,7 +20,9 @@ def curled_stretch(outcome, layout, view: View) -> list:
     state, plan = outcome.curled, plan_in(outcome.structure, layout.plan, ASIDE)
     name, face = worse_face(state)
     lines, teeth = air_edge(state, plan)
-    told, taken = forces(outcome.structure, plan, _taken(outcome, face, plan), view)
+    crack = drawn_line(state.line, plan)
+    taken = _taken(outcome.structure, face, crack, plan)
+    told, taken = forces(outcome.structure, plan, taken, view)
     return [
         *heading(layout.stretch, 2, _("Where is it stretched? Where does it crack?"), _notes(name)),
         *plan.neighbours(),
@@ -28,9 +30,9 @@ def curled_stretch(outcome, layout, view: View) -> list:
         *strokes(state, face, plan),
         *edge_shapes(lines, teeth),
         plan.concrete("outline"),
-        *break_shapes(state.line, plan),
+        *break_shapes(state.line, crack, plan),
         *(peak_ring(face, plan) if face.peak >= HARDLY * state.strength else []),
-        *callouts(outcome, plan, layout.words, view),
+        *callouts(outcome, plan, crack, layout.words, view),
         *chips(outcome, plan, lines, taken),
         *told,
         *wheels(outcome.structure, plan, view),
@@ -51,10 +53,7 @@ def _notes(name: str) -> tuple[str, ...]:
     return _("seen from above, through it: its bottom face"), _("its bottom face")
 
 
-def _taken(outcome, face, plan) -> np.ndarray:
+def _taken(structure, face, crack: np.ndarray, plan) -> np.ndarray:
     """Points that words on the plan keep clear of."""
-    points = [ring_place(face, plan)[None]]
-    points += [plan((load.x, load.y))[None] for load in outcome.structure.loads]
-    if outcome.curled.line is not None:
-        points.append(drawn_line(outcome.curled.line, plan))
-    return np.concatenate(points)
+    loads = np.array([(load.x, load.y) for load in structure.loads])
+    return np.concatenate([ring_place(face, plan)[None], plan(loads), crack])

@@ -19,6 +19,8 @@ from crackkit.drawing.curled_stretch import ASIDE
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.shapes import Circle, Polygons, Raster, every_shape, handles
 from crackkit.drawing.svg import svg
+from crackkit.structures.curled_slab import CurledSlab, WheelLoad
+from crackkit.units import shown
 from tests.drawing.curled_stand_in import Load, Slab, outcome
 from tests.drawing.looked_at import (
     BLANKS,
@@ -29,6 +31,7 @@ from tests.drawing.looked_at import (
     views,
     words,
 )
+from tests.structures.curled_slabs import curled_slabs
 from tests.structures.drawn import anywhere
 
 VIEWS = views(560.0, 640.0, 800.0, 919.0, 920.0, 1000.0, 1200.0)
@@ -70,6 +73,30 @@ def test_words_keep_clear_and_shapes_on_the_paper_for_any_slab(slab, some):
         drawn = picture(found, view)
         assert complaints(drawn) == []
         assert off_the_paper(drawn) == []
+
+
+@settings(max_examples=30, deadline=None)
+@given(curled_slabs(), st.sampled_from(VIEWS))
+def test_words_keep_clear_and_none_is_lost_for_any_slab_that_is_worked_out(slab, view):
+    found = slab.solve()
+    drawn = picture(found, view)
+    assert complaints(drawn) == []
+    assert off_the_paper(drawn) == []
+    written = " ".join(words(drawn)).split()
+    assert [word for word in found.verdict.why.split() if word not in written] == []
+
+
+def test_the_height_of_the_corner_in_words_is_the_one_that_is_worked_out():
+    found = CurledSlab().solve()
+    rise = shown(found.curled.corner_rise, "movement", "SI")
+    drawn = " ".join(words(picture(found, WIDE)))
+    assert drawn.count(f"stands up {rise}") == 3  # over the slab, beside the plan, on a tile
+
+
+@pytest.mark.parametrize(("x", "y", "face"), [(2250.0, 2250.0, "BOTTOM"), (100.0, 100.0, "TOP")])
+def test_walked_to_the_corner_the_wheel_pulls_the_other_face(x, y, face):
+    flat = CurledSlab(age=8.0, loads=(WheelLoad(40e3, x, y, 200.0),))
+    assert face in " ".join(words(picture(flat.solve(), WIDE)))
 
 
 @settings(max_examples=40, deadline=None)
