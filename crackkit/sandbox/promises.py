@@ -5,6 +5,7 @@ from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.crack_control import CrackControl
+from crackkit.sandbox.ground_slab import GroundSlab
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
@@ -87,7 +88,7 @@ def cistern_deck() -> CrackControl:
 def promises() -> dict[str, bool]:
     """Give each promise with whether it is kept."""
     structures = _of_the_gate() | _of_the_metric_beam() | _of_the_landing() | _of_the_floor()
-    return structures | _of_the_hanger() | _of_the_deck() | _of_typing()
+    return structures | _of_the_hanger() | _of_the_deck() | _of_the_floor() | _of_typing()
 
 
 def _of_the_landing() -> dict[str, bool]:
@@ -133,6 +134,24 @@ def _of_the_hanger() -> dict[str, bool]:
         "and more cracks": len(thin.outcome.cracks) > len(thick.outcome.cracks),
         "that are narrower": _width(thin) < _width(thick),
         "more bars, narrower cracks": bool((bars[1:] < bars[:-1]).all()),
+    }
+
+
+def wash_floor() -> GroundSlab:
+    """Give the wash floor of the depot between its walls, as the lesson types it."""
+    return GroundSlab(length="24 m", left=1, right=1, age="2 years")
+
+
+def _of_the_floor() -> dict[str, bool]:
+    bare = wash_floor()
+    joints, bars = bare.but(joints="4.5 m"), bare.but(bars="12 @ 90")
+    opened = [joint.opening for joint in joints.outcome.ground.joints]
+    return {
+        "the wash floor cracks once": len(bare.outcome.ground.wild) == 1,
+        "its joints lead the crack": not joints.outcome.ground.wild and max(opened) > 1.0,
+        "its bars share the movement out": _verdict(bars) == TIGHT
+        and len(bars.outcome.ground.wild) > 10,
+        "and the base alone is told": "By the base alone" in str(bare),
     }
 
 
