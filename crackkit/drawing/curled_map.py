@@ -7,8 +7,8 @@ from crackkit.drawing.curled_plan import CurledPlan
 from crackkit.drawing.shapes import Lines, Raster
 from crackkit.drawing.strip_map import FULL_SHADE
 
-DOT = 4.0  # drawn size of one place of the map
-DOTS = (16, 90)  # least and most of them, each way
+DOT = 5.0  # drawn size of one place of the map
+DOTS = (16, 76)  # least and most of them, each way
 PITCH = 21.0  # from stroke to stroke
 SHORT, LONG = 3.0, 15.0  # strokes where it is hardly stretched, and where it tears
 LEAST, NEAR = 0.12, 0.85  # share of the strength that is worth a stroke, or a bold one
@@ -35,17 +35,19 @@ def strokes(state, face, plan: CurledPlan) -> list[Lines]:
     """Draw the way of the pull: longer where it is stronger, bold where it is near tearing."""
     s = plan.structure
     x, y = _places(s.length, plan.scale), _places(s.width, plan.scale)
-    # an angle and its opposite are the same way: doubled angles can be averaged
-    double = 2.0 * face.direction
-    fields = np.array([face.stress / state.strength, np.sin(double), np.cos(double)])
-    share, sine, cosine = at_grid(fields, state.x, state.y, x, y)
-    angle = 0.5 * np.arctan2(sine, cosine)
+    # ways must not be averaged, an angle and its opposite are the same: the nearest one is shown
+    near = np.ix_(_nearest(state.y, y), _nearest(state.x, x))
+    share, angle = face.stress[near] / state.strength, face.direction[near]
     half = (SHORT + (LONG - SHORT) * np.minimum(share, 1.0)) / 2
     reach = half[..., None] * np.stack([np.cos(angle), -np.sin(angle)], axis=-1)
     middle = plan(np.stack(np.meshgrid(x, y), axis=-1))
     lines = np.stack([middle - reach, middle + reach], axis=-2)
     kinds = ((share >= LEAST) & (share < NEAR), "bears"), (share >= NEAR, "outline")
     return [Lines(lines[some], role) for some, role in kinds if some.any()]
+
+
+def _nearest(lines: np.ndarray, places: np.ndarray) -> np.ndarray:
+    return np.searchsorted((lines[1:] + lines[:-1]) / 2, places)
 
 
 def _places(length: float, scale: float) -> np.ndarray:

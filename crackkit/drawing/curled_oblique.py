@@ -14,7 +14,7 @@ ROOM = 32.0  # largest drawn movement
 FOOT = 12.0  # drawn depth of the ground
 PAST = 12.0  # how far the ground is drawn past the slab
 SUNK = 2.5  # drawn way into the ground that is marked
-STRIPS, FIELDS = 11, 20  # of the mesh
+STRIPS, FIELDS = 10, 18  # of the mesh
 LEAST, MOST = 6.0, 18.0  # drawn thickness
 
 

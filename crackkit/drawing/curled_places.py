@@ -10,8 +10,8 @@ from crackkit.words import _
 
 CLEAR = 18.0  # between words and what they must not hide
 TALL = 8.0  # half the height of a chip
-THIN = 2  # so many pieces of the edge are looked at once
-GRID = 11  # places that are tried, each way
+THIN = 3  # so many pieces of the edge are looked at once
+GRID = 9  # places that are tried, each way
 ROLE = "label_bold"
 
 

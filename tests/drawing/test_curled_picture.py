@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from crackkit.drawing.curled_frames import curled_layout
 from crackkit.drawing.curled_grid import at_grid, at_points, zero_lines
-from crackkit.drawing.curled_map import air_edge
+from crackkit.drawing.curled_map import air_edge, strokes
 from crackkit.drawing.curled_oblique import ROOM, enlarged, oblique_in, on_top
 from crackkit.drawing.curled_picture import before, description, picture, sheet
 from crackkit.drawing.curled_plan import plan_in
@@ -18,6 +18,7 @@ from crackkit.drawing.curled_risen import CORNER, MIDDLE, risen
 from crackkit.drawing.curled_stretch import ASIDE
 from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.shapes import Circle, Polygons, Raster, every_shape, handles
+from crackkit.drawing.strip_map import FULL_SHADE
 from crackkit.drawing.svg import svg
 from crackkit.structures.curled_slab import CurledSlab, WheelLoad
 from crackkit.units import shown
@@ -172,6 +173,22 @@ def test_the_edge_of_a_round_hollow_is_a_circle_with_teeth_outward(radius, a, b,
     assert (outward > 0.9 * radius).all()
 
 
+def test_strokes_lie_along_the_pull_and_are_longest_where_it_tears():
+    found = OUTCOMES["corner breaks off"]
+    state, plan = found.curled, plan_in(found.structure, Frame(0.0, 0.0, 400.0, 400.0))
+    lines = np.concatenate([shape.segments for shape in strokes(state, state.top, plan)])
+    along = (lines[:, 1] - lines[:, 0]) * (1.0, -1.0)
+    middle = (lines.mean(axis=1) - (plan.left, plan.bottom)) / (plan.scale, -plan.scale)
+    k = np.abs(state.y - middle[:, 1, None]).argmin(axis=1)
+    j = np.abs(state.x - middle[:, 0, None]).argmin(axis=1)
+    turn = np.arctan2(along[:, 1], along[:, 0]) - state.top.direction[k, j]
+    assert np.abs(np.sin(turn)).max() < 1e-6
+    length, pull = np.hypot(*along.T), state.top.stress[k, j]
+    order = np.argsort(pull)
+    assert (np.diff(length[order]) > -1e-9).all()
+    assert length.max() > 3.0 * length.min()
+
+
 @pytest.mark.parametrize("name", ["corner", "mat", "middle"])
 def test_the_edge_of_the_air_parts_lifted_ground_from_the_rest(name):
     state, plan = OUTCOMES[name].curled, plan_in(KNOWN[name], Frame(0.0, 0.0, 400.0, 400.0))
@@ -223,10 +240,14 @@ def test_the_map_has_its_full_shade_where_the_face_is_pulled_most():
     plan = plan_in(found.structure, curled_layout(WIDE).plan, ASIDE)
     drawn = every_shape(picture(found, WIDE).shapes)
     chart = max((s for s in drawn if isinstance(s, Raster)), key=lambda one: one.height)
-    row, column = np.unravel_index(chart.values.argmax(), chart.values.shape)
-    x = chart.x + (column + 0.5) * chart.width / chart.values.shape[1]
-    y = chart.y + (row + 0.5) * chart.height / chart.values.shape[0]
-    assert (x, y) == pytest.approx(tuple(plan(found.curled.top.at)), abs=6.0)
+    rows, columns = chart.values.shape
+    x, y = plan(found.curled.top.at)
+    here = chart.values[
+        int((y - chart.y) / chart.height * rows), int((x - chart.x) / chart.width * columns)
+    ]
+    full = found.curled.top.peak / (FULL_SHADE * found.curled.strength)
+    assert here == pytest.approx(full, rel=0.02)
+    assert chart.values.max() == pytest.approx(full, rel=0.02)
 
 
 def test_a_crack_is_drawn_and_told_only_where_it_comes():
@@ -253,19 +274,19 @@ def test_crazing_is_said_where_the_stress_was_cut_off():
 
 
 def test_dowels_are_drawn_where_joints_pass_something_on():
-    def strokes(slab) -> int:
+    def ticks(slab) -> int:
         shapes = every_shape(before(slab, View(width=840.0)).shapes)
         return sum(len(s.segments) for s in shapes if getattr(s, "role", "") == "bears")
 
-    assert strokes(SLAB) == 0
-    assert strokes(MAT) > 20
+    assert ticks(SLAB) == 0
+    assert ticks(MAT) > 20
 
 
 @pytest.mark.parametrize("view", BLANKS)
 def test_before_the_call_nothing_is_shown_of_what_is_worked_out(view):
     drawn = before(KNOWN["mat"], view)
     assert not any(isinstance(shape, Raster | Polygons) for shape in _beyond_joints(drawn))
-    assert not {"crack_gap", "air", "hatch", "outline_only"} & set(roles(drawn))
+    assert not {"crack_gap", "air", "hatch", "stretched_line"} & set(roles(drawn))
     assert words(before(replace(KNOWN["mat"], rise=16.0), view)) == words(drawn)
 
 
