@@ -5,16 +5,18 @@ The names an engineer types (``SimpleBeam``, ``compare``, ...) are handed on laz
 """
 
 import importlib
+import importlib.util
 import os
 import sys
 
 __version__ = "0.1.0"
 
-# Small solves run ten times slower when BLAS threads fight for two cores; the variables only
-# count when they are set before numpy is loaded.
-if "numpy" not in sys.modules:
-    for _name in ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS"):
-        os.environ.setdefault(_name, "1")
+# Small solves run ten to a hundred times slower when BLAS threads fight for two cores. The
+# variables count for what is loaded from now on; a numpy that is here already is told itself.
+for _name in ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS"):
+    os.environ.setdefault(_name, "1")
+if "numpy" in sys.modules and importlib.util.find_spec("threadpoolctl"):
+    importlib.import_module("threadpoolctl").threadpool_limits(1)
 
 _homes = {
     "Cantilever": "crackkit.sandbox",
