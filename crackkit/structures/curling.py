@@ -7,6 +7,7 @@ kept; so is the rise of the corners day by day.
 from functools import lru_cache
 
 import numpy as np
+from scipy.interpolate import PchipInterpolator
 
 from crackkit.mechanics.concrete import concrete
 from crackkit.mechanics.drying_slab import DryingSlab
@@ -28,10 +29,11 @@ from crackkit.structures.member import bent_strength
 EXPANSION = 1e-5  # 1/K, concrete; EN 1992-1-1 3.1.3(5)
 RIM = 0.5  # thicknesses along the edges where the peak is not sought, see `peak_inside`
 STEPS = 49  # lines of the grid each way
+POINTS = 60  # of the curve of the rise
 CORNER = 0.45  # share of both sides: a line that ends on two edges within it cuts a corner off
 # A dry layer takes up some water from below: its air, and a film of this much mm/day. Assumed.
 BLOTTER = Face(0.80, 0.26)
-TOLD = np.array([1.0, 3.0, 7.0, 14.0, 28.0, 60.0, 120.0, 250.0, 500.0, 1095.0])
+TOLD = np.array([2.0, 6.0, 14.0, 28.0, 50.0, 85.0, 140.0, 230.0, 380.0, 640.0, 1095.0])
 """Days after curing at which the rise of the corners is worked out."""
 
 
@@ -62,7 +64,7 @@ def curled(it) -> Curled:
         patches=wheels(it),
         line=_line(it, x, y, found, strength),
         dryness=dryness,
-        days=it.curing + days,
+        days=days,
         rises=rises,
     )
 
@@ -116,7 +118,7 @@ def patches(it) -> tuple[LoadPatch, ...]:
 
 
 def bent_strength_at(it, age: float) -> float:
-    """Stress at which a face cracks at an age [MPa]: drying pulls for months, see `bent_strength`."""
+    """Stress at which a face cracks at an age [MPa]; drying pulls for months: `bent_strength`."""
     own = it.hardened
     grown = float(concrete_in_time(age, own, it.code).tensile) / own.tensile
     return bent_strength(own, it.code, "lasting") * grown
@@ -180,7 +182,7 @@ def dryness_at(it, age: float) -> Dryness:
         then(humidity),
         then(wanted.strain),
         then(stress.stress),
-        bool(stress.crazes[k]),
+        bool(age > it.curing and stress.crazes[k]),
         float(then(wanted.mean)),
         float(then(wanted.gradient)),
     )
@@ -200,10 +202,9 @@ def _shape_key(it):
 
 @lru_cache(maxsize=64)
 def _rises(it) -> tuple[np.ndarray, np.ndarray]:
-    """How high the corners stand at the `TOLD` days, without any wheel [mm]."""
-    days = np.minimum(TOLD, it.last_day - it.curing)
-    rises = [
-        float(np.max(_plate(it, it.curing + d, dryness_at(it, it.curing + d).gradient).corner_rise))
-        for d in days.tolist()
-    ]
-    return days, np.array(rises)
+    """Ages, and how high the corners stand then without any wheel [mm], smooth between `TOLD`."""
+    ages = np.append(it.curing, np.minimum(it.curing + TOLD, it.last_day))
+    states = (_plate(it, age, dryness_at(it, age).gradient) for age in ages.tolist())
+    rises = np.array([float(np.max(state.corner_rise)) for state in states])
+    days = np.geomspace(it.curing, it.last_day, POINTS)
+    return days, PchipInterpolator(np.log(ages), rises)(np.log(days))
