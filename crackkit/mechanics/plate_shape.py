@@ -81,7 +81,7 @@ class PlateShape:
         PlateMoments
             Moments for each mm of width [N].
         """
-        return self.moments_between(self.operator.x.at(x), self.operator.y.at(y))
+        return self.moments_between(evened(self.operator.x, x), evened(self.operator.y, y))
 
     def moments_between(self, along, across):
         """Moments on a grid whose splines are known.
@@ -119,8 +119,42 @@ def stations(side):
     Returns
     -------
     places, splines : numpy.ndarray
-        Knots and the middles between them [mm]; splines as from `SplineSide.at`.
+        Both ends, and between two knots each the middle and the two best places [mm]; splines as
+        from `evened`.
     """
     middles = 0.5 * (side.knots[1:] + side.knots[:-1])
-    places = np.sort(np.concatenate((side.knots, middles)))
-    return places, side.at(places)
+    places = np.sort(np.concatenate((side.knots[[0, -1]], middles, _best_places(side))))
+    return places, evened(side, places)
+
+
+def evened(side, x):
+    """Splines at some places, their curvatures evened out at the knots.
+
+    Curvatures of cubic splines are straight lines between knots. They come out best at two
+    places of each line (the Gauss places, where errors of second order vanish) and worst at the
+    knots, where they would show kinks that no moment has. So they are read at the best places,
+    and on straight lines between these.
+
+    Parameters
+    ----------
+    side : SplineSide
+        Splines along a side.
+    x : array_like
+        Places along the side [mm].
+
+    Returns
+    -------
+    numpy.ndarray
+        Height [-], slope [1/mm] and curvature [1/mm2], as from `SplineSide.at`.
+    """
+    splines, best = side.at(x), _best_places(side)
+    i = np.clip(np.searchsorted(best, x) - 1, 0, best.size - 2)
+    part = (np.asarray(x) - best[i]) / (best[i + 1] - best[i])
+    curved = side.at(best)[2]
+    splines[2] = curved[:, i] * (1.0 - part) + curved[:, i + 1] * part
+    return splines
+
+
+def _best_places(side):
+    middles, half = 0.5 * (side.knots[1:] + side.knots[:-1]), 0.5 * np.diff(side.knots)
+    return (middles[:, None] + half[:, None] * [-(3**-0.5), 3**-0.5]).ravel()
