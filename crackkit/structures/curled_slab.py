@@ -192,7 +192,7 @@ class CurledSlab:
     @property
     def unloaded(self) -> "CurledSlab":
         """The same slab without wheels, sun and mat, at its last day."""
-        still = tuple(replace(load, force=0.0) for load in self.loads[:1])
+        still = (WheelLoad(force=0.0),)
         return replace(self, loads=still, age=LAST_DAY, warmer=0.0, steel="none")
 
     @property

@@ -44,6 +44,11 @@ from crackkit.panels.panel import Panel
 from crackkit.structures.ground_slab import GroundSlab
 
 Panel(GroundSlab(left=0.9, right=0.9, steel="12", spacing=100.0))""",
+    "curled": """# the panel of a slab that curls, with a wheel that can be dragged all over it
+from crackkit.panels.panel import Panel
+from crackkit.structures.curled_slab import CurledSlab
+
+Panel(CurledSlab())""",
     "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
 import ipywidgets
 from IPython import get_ipython

@@ -1,7 +1,8 @@
 """What the kernel spends on one live picture: solve, compose, write.
 
 Targets on a quiet machine with two cores (median), together: 6 ms for a beam or an arm, 15 ms for
-a floor over six spans, 10 ms for a pulled member whose history is known and for a choice of bars.
+a floor over six spans, 10 ms for a pulled member whose history is known and for a choice of bars. The mechanics of a slab
+that curls may take 12 ms for another place of its wheel.
 """
 
 import pytest
@@ -11,7 +12,9 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.structures.cantilever import Cantilever
 from crackkit.structures.crack_control import CrackControl
+from crackkit.structures.curled_slab import CurledSlab, WheelLoad
 from crackkit.structures.fields import fitted
+from crackkit.structures.ground_slab import GroundSlab
 from crackkit.structures.simple_beam import SimpleBeam
 from tests.benchmarks.floors import six_spans
 from tests.benchmarks.ties import long_tie
@@ -26,6 +29,16 @@ CASES = {
     "arm": (Cantilever(uniform_load=25.0), {"loads.0.from_root": 1300.0}, 0.030),
     "tie": (long_tie(), {"pull": 120e3}, 0.050),
     "choice": (CrackControl(), {"spacing": 130.0}, 0.050),
+    "ground": (
+        GroundSlab(left=0.9, right=0.9, steel="12", spacing=100.0),
+        {"age": 300.0},
+        0.080,
+    ),
+    "curled": (
+        CurledSlab(thickness=100.0, shrinks=9e-4, loads=(WheelLoad(25e3),)),
+        {"loads.0.x": 340.0},
+        0.080,
+    ),
     "floor": (six_spans(), {"loads.0.at": 2600.0}, 0.080),
 }
 
