@@ -1,8 +1,8 @@
 """What the kernel spends on one live picture: solve, compose, write.
 
 Targets on a quiet machine with two cores (median), together: 6 ms for a beam or an arm, 15 ms for
-a floor over six spans, 10 ms for a pulled member whose history is known and for a choice of bars. The mechanics
-of a slab that curls may take 12 ms for another place of its wheel.
+a floor over six spans, 10 ms for a pulled member whose history is known and for a choice of bars.
+The mechanics of a slab that curls may take 12 ms for another place of its wheel.
 """
 
 import pytest
