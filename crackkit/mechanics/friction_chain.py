@@ -180,6 +180,11 @@ class ChainState:
         at = self.chain.cracks
         return np.minimum(self.chain.crossing[at] * self.opening, self.chain.capacity[at])
 
+    @property
+    def nowhere_slides(self):
+        """Whether all pieces stick, at the last age."""
+        return np.array_equal(self.zones[1, -1], self.chain.lengths)
+
     def until(self, row):
         """Give the answer for the ages up to one.
 

@@ -16,6 +16,7 @@ from crackkit.words import _
 
 _ROUNDS, _BRIEF = 20, 8
 _PATIENCE = 120
+_STEPS = 4.0  # how far on a guess is stretched, in its last steps
 
 
 def chain_state(chain: Chain, drag: Drag, guess: ChainState | None = None) -> ChainState:
@@ -43,11 +44,26 @@ def chain_state(chain: Chain, drag: Drag, guess: ChainState | None = None) -> Ch
     rate = drag.rate(chain.length)
     row = _Row.of(chain.in_stretches(1 / rate.max()), drag, rate)
     with np.errstate(all="ignore"):  # roots that are not taken may not exist
-        state = _newton(row, *_warm(row, guess), _BRIEF)
+        state = _stuck_state(row, guess) or _newton(row, *_warm(row, guess), _BRIEF)
         state = state or _newton(row, *_cold(row)) or _patient(row)
     if state is None:
         raise ValueError(_("The slab and its base do not come to rest."))
     return state
+
+
+def _stuck_state(row, guess):
+    """State if nowhere it slides; None if it does, or is likely to as a guess did."""
+    if guess is not None and not guess.nowhere_slides:
+        return None
+    zones, yields = _cold(row)
+    C, S = np.cosh(row.rate * row.lengths), np.sinh(row.rate * row.lengths)
+    tie = row.rate / S
+    hold = C * tie
+    slips = _end_slips(row, (hold, hold, tie, 0.0, 0.0), yields)
+    start, end = slips[..., 0], slips[..., 1]
+    state = ChainState(row.chain, row.drag, start, end, end * tie - hold * start, zones, yields)
+    over = row.crossing * state.opening > row.capacity
+    return state if np.abs(slips).max() < row.slip and not over.any() else None
 
 
 def _newton(row, zones, yields, most=_ROUNDS):
@@ -55,7 +71,7 @@ def _newton(row, zones, yields, most=_ROUNDS):
     for rounds in range(1, most + 1):
         ends, trail = _linear(row, zones, yields)
         moved = _zones(row, zones, ends[1], trail)
-        opening = ends[0][:, row.cracks] - ends[1][:, row.cracks - 1]
+        opening = ends[0][:, row.after] - ends[1][:, row.before]
         yielding = row.crossing * opening > row.capacity
         if np.array_equal(yielding, yields) and np.abs(moved - zones).max() <= row.tolerance:
             return ChainState(row.chain, row.drag, *ends, trail[0][1], zones, yields, rounds)
@@ -94,7 +110,8 @@ class _Row:
 
     Each piece has a slip at its left and one at its right end. Where two pieces meet whole, these
     are one unknown: `heads` numbers the first of the slips that each unknown stands for, `unknown`
-    the unknown of each slip, `held` those that cannot move. Forces are in units of E h.
+    the unknown of each slip, `held` those that cannot move; `in_pieces` none meet whole. Forces
+    are in units of E h.
     """
 
     chain: Chain
@@ -105,12 +122,16 @@ class _Row:
     shortening: np.ndarray
     lengths: np.ndarray
     cracks: np.ndarray
+    after: slice | np.ndarray
+    before: slice | np.ndarray
     crossing: np.ndarray
+    pull: np.ndarray
     capacity: np.ndarray
     stiffness: np.ndarray
     ground: np.ndarray
     heads: np.ndarray
     unknown: np.ndarray
+    in_pieces: bool
     held: np.ndarray
     spring: float | np.ndarray
     anchor: float | np.ndarray
@@ -133,11 +154,15 @@ class _Row:
             shortening=drag.shortening[:, None],
             lengths=chain.lengths,
             cracks=at,
+            after=slice(1, None) if parted.all() else at,
+            before=slice(None, -1) if parted.all() else at - 1,
             crossing=chain.crossing[at],
+            pull=chain.crossing[at] / stiffness,
             capacity=chain.capacity[at],
             stiffness=stiffness,
             ground=_on_slips(first, np.where(still, 0.0, chain.ground)) / stiffness,
             heads=np.flatnonzero(begins),
+            in_pieces=bool(parted.all()),
             unknown=unknown,
             held=unknown[first[still]],
             spring=1e-13 / chain.length,
@@ -148,6 +173,11 @@ class _Row:
     def shape(self):
         """Numbers of ages and of pieces."""
         return len(self.stiffness), len(self.lengths)
+
+    @cached_property
+    def far(self):
+        """Slip that no place ever has [mm]."""
+        return 2 * (self.shortening * self.chain.length + self.slip)
 
     @cached_property
     def tolerance(self):
@@ -179,14 +209,24 @@ def _warm(row, guess):
 
 
 def _guessed_zones(row, guess):
-    """Zones that end where those of a guess do, whatever places came since."""
+    """Zones that end where those of a guess would have gone, whatever places came since."""
     old, start, end = guess.chain.places, row.chain.places[:-1], row.chain.places[1:]
     k = np.searchsorted(old, 0.5 * (start + end)) - 1
-    slides, sticks = guess.zones[:, -1, k]
+    slides, sticks = _gone_on(row, guess)[..., k]
     left = old[k + 1] - (guess.chain.lengths[k] - slides - sticks)  # from here on to the left
     right = np.minimum(np.maximum(old[k] + slides, start), end)
-    zones = np.stack([right - start, np.minimum(np.maximum(left, start), end) - right])
-    return np.broadcast_to(zones[:, None], (2, *row.shape))
+    zones = np.empty((2, *row.shape))
+    zones[0], zones[1] = right - start, np.minimum(np.maximum(left, right), end) - right
+    return zones
+
+
+def _gone_on(row, guess):
+    """Zones of a guess at the ages asked for, as they went in its last step."""
+    eps, last = guess.drag.shortening, guess.zones[:, -1:]
+    if len(eps) < 2 or not eps[-1] > eps[-2]:
+        return np.broadcast_to(last, (2, row.shape[0], last.shape[2]))
+    steps = np.minimum((row.shortening - eps[-1]) / (eps[-1] - eps[-2]), _STEPS)
+    return last + steps * (last - guess.zones[:, -2:-1])
 
 
 def _guessed_yields(row, guess):
@@ -229,33 +269,38 @@ def _linear(row, zones, yields):
 def _end_slips(row, pieces, yields):
     """Solve the forces at all places, which keep each other in balance, for the slips there."""
     start, end, tie, u3, v3 = pieces
-    diagonal, ties, load = np.empty((3, *row.shape, 2))
+    A, P = row.shape
+    diagonal, ties, load = balance = np.empty((3, A, P, 2))
     diagonal[..., 0], diagonal[..., 1] = start, end
     load[..., 0] = row.shortening - u3 * tie
     load[..., 1] = end * u3 - v3 - row.shortening
     ties[..., 0], ties[..., 1] = -tie, 0.0
     if len(row.cracks):
         _tie_cracks(row, yields, diagonal, ties, load)
-    # A piece that only slides has nothing to stop it but the spring; it moves no other answer.
-    diagonal, load = (each.reshape(len(each), -1) for each in (diagonal, load))
+    diagonal, ties, load = balance.reshape(3, A, 2 * P)
     diagonal += row.ground
-    diagonal, load = (np.add.reduceat(each, row.heads, axis=1) for each in (diagonal, load))
+    if row.in_pieces:
+        ties = ties[:, :-1]
+    else:
+        diagonal, load = (np.add.reduceat(each, row.heads, axis=1) for each in (diagonal, load))
+        ties = ties[:, row.heads[1:] - 1]
+    # A piece that only slides has nothing to stop it but the spring; it moves no other answer.
     diagonal += row.spring
     load += row.spring * row.anchor
-    ties = ties.reshape(len(ties), -1)[:, row.heads[1:] - 1]
     _hold(row.held, diagonal, ties, load)
     slips = tridiagonal_solutions(ties, diagonal, load)
-    return slips[:, row.unknown].reshape(*row.shape, 2)
+    return (slips if row.in_pieces else slips[:, row.unknown]).reshape(A, P, 2)
 
 
 def _tie_cracks(row, yields, diagonal, ties, load):
     """Springs of the bars, or their pull where they yield, between the pieces at cracks."""
-    after, before = row.cracks, row.cracks - 1
-    k = np.where(yields, 0.0, row.crossing) / row.stiffness
+    after, before = row.after, row.before
+    some = yields.any()
+    k = np.where(yields, 0.0, row.pull) if some else row.pull
     diagonal[:, before, 1] += k
     diagonal[:, after, 0] += k
     ties[:, before, 1] = -k
-    if yields.any():
+    if some:
         force = np.where(yields, row.capacity, 0.0) / row.stiffness
         load[:, before, 1] += force
         load[:, after, 0] -= force
@@ -270,16 +315,13 @@ def _hold(held, diagonal, ties, load):
 
 def _zones(row, zones, end, trail):
     """Lengths of the zones that the slips ask for: sliding to the right, and stuck."""
-    most = max(np.abs(trail[0][0]).max(), np.abs(end).max())
-    if most < row.slip and (zones[1] == row.lengths).all():
-        return zones  # all stuck, and rightly so
     slides, turns = _passed(row, zones, end, trail)
-    moved = np.stack([slides, np.maximum(turns - slides, 0.0)])
+    moved = np.empty_like(zones)
+    moved[0], moved[1] = slides, np.maximum(turns - slides, 0.0)
     # A piece that nothing ties and that only slides flies off: it starts again, stuck.
-    far = 2 * (row.shortening * row.chain.length + row.slip)
-    flown = np.maximum(np.abs(trail[0][0]), np.abs(end)) > far
-    if flown.any():
-        moved = np.where(flown, _cold(row)[0], moved)
+    reach = np.maximum(np.abs(trail[0][0]), np.abs(end))
+    if (reach > row.far).any():
+        moved = np.where(reach > row.far, _cold(row)[0], moved)
     return moved
 
 

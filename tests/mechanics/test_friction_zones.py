@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from crackkit.mechanics.friction_chain import Chain, Drag
@@ -76,7 +76,9 @@ def test_a_guess_changes_nothing_but_the_way(chain, drag):
 
 @given(cracked(), drags, st.floats(0.05, 0.95))
 def test_the_slab_before_a_crack_is_a_guess_that_changes_nothing_but_the_way(chain, drag, share):
-    more = chain.with_places([share * chain.length], 0.0, 300.0, 100.0)
+    at = share * chain.length
+    assume(np.abs(chain.places - at).min() > 100.0)  # two cracks are not one
+    more = chain.with_places([at], 0.0, 300.0, 100.0)
     cold, warm = chain_state(more, drag), chain_state(more, drag, chain_state(chain, drag))
     assert cold.opening == pytest.approx(warm.opening, rel=1e-6, abs=1e-7)
 
