@@ -7,7 +7,6 @@ kept; so is the rise of the corners day by day.
 from functools import lru_cache
 
 import numpy as np
-from scipy.interpolate import PchipInterpolator
 
 from crackkit.mechanics.concrete import concrete
 from crackkit.mechanics.drying_slab import DryingSlab
@@ -15,6 +14,7 @@ from crackkit.mechanics.held_slab import creep_at_loading
 from crackkit.mechanics.humidity_shrinkage import ShrinkageHistory, shrinkage_history
 from crackkit.mechanics.moisture_diffusion import SEALED, Face, drying_history, on_ground
 from crackkit.mechanics.moisture_diffusivity import diffusivity_mc1990
+from crackkit.mechanics.monotone_curve import monotone_curve
 from crackkit.mechanics.plate_crack_line import crack_line
 from crackkit.mechanics.plate_faces import bottom_stress, most_stretched, top_stress
 from crackkit.mechanics.plate_slab import LoadPatch, PlateEdge, PlateSlab, even_curvature
@@ -207,4 +207,4 @@ def _rises(it) -> tuple[np.ndarray, np.ndarray]:
     states = (_plate(it, age, dryness_at(it, age).gradient) for age in ages.tolist())
     rises = np.array([float(np.max(state.corner_rise)) for state in states])
     days = np.geomspace(it.curing, it.last_day, POINTS)
-    return days, PchipInterpolator(np.log(ages), rises)(np.log(days))
+    return days, monotone_curve(np.log(ages), rises, np.log(days))
