@@ -116,8 +116,8 @@ def plate_rest(stiffness, load, start=None):
     """
     operator = stiffness.operator
     x, y = (side.values[0, slice(*side.kept)] for side in (operator.x, operator.y))
-    room = np.empty_like(operator.bending)
-    factor = stiffness.resting() if start is None else stiffness.on_springs(start, room)
+    room, whole = np.empty_like(operator.bending), start is None or start.all()
+    factor = stiffness.resting() if whole else stiffness.on_springs(start, room)
     touching = np.ones((x.shape[1], y.shape[1]), dtype=bool) if start is None else start
     u = solution(factor, load)
     for step in range(1, _MOST_STEPS):
@@ -131,13 +131,13 @@ def plate_rest(stiffness, load, start=None):
     return Rest(operator.field(u), touching, _MOST_STEPS, False)
 
 
-@lru_cache(maxsize=24)
+@lru_cache(maxsize=8)
 def _base(operator, rigidity, joints):
     band = rigidity * operator.bending
     return band + operator.edge_springs(joints) if any(joints) else band
 
 
-@lru_cache(maxsize=24)
+@lru_cache(maxsize=8)
 def _resting(operator, rigidity, ground, joints):
     whole = np.full((operator.x.places.size, operator.y.places.size), ground)
     base = _base(operator, rigidity, joints)

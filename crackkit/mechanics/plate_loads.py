@@ -1,5 +1,7 @@
 """What weight, patches and free curvature do to the splines of a plate."""
 
+from functools import lru_cache
+
 import numpy as np
 
 from crackkit.words import _
@@ -50,8 +52,9 @@ def curvature_load(operator, free, rigidity, poisson):
     return -rigidity * (along * np.outer(x[1], y[0]) + across * np.outer(x[0], y[1]))
 
 
+@lru_cache(maxsize=64)
 def patch_load(operator, patches):
-    """Load of rectangles that may stand anywhere on the plate, exact for any place.
+    """Load of rectangles that may stand anywhere, exact for any place; kept for the next time.
 
     Parameters
     ----------

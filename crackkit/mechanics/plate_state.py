@@ -19,6 +19,8 @@ from crackkit.mechanics.plate_operator import plate_operator
 from crackkit.mechanics.plate_shape import Bend, PlateShape, stations
 from crackkit.mechanics.plate_slab import FLAT, HOLDS, Curvature, PlateSlab
 
+_FEW = 12  # spans each way for the first search
+
 
 @dataclass(frozen=True)
 class Stage:
@@ -67,7 +69,7 @@ class PlateState:
     forces : PlateForces
         What presses on the slab, and what holds it up.
     steps : int
-        Rounds of the search for the lifted part [-].
+        Rounds of the search for the lifted part, on all splines [-].
     converged : bool
         Whether the search came to an end.
     """
@@ -172,14 +174,13 @@ def plate_state(slab, patches=(), curvature=FLAT):
     ValueError
         If a load stands over an edge.
     """
-    operator = _operator(slab, patches)
-    stiffness = Stiffness(operator, slab.rigidity, slab.ground, _joints(slab))
-    standing, flat = patch_load(operator, patches), np.full(operator.shape, slab.settlement)
-    load = standing + even_load(operator, slab.weight)
-    load += curvature_load(operator, curvature, slab.rigidity, slab.poisson)
-    rest = plate_rest(stiffness, operator.vector(load) + _held_back(stiffness, flat))
+    patches = tuple(patches)
+    operator, coarse, task = _operator(slab, patches), _guess(slab), (slab, patches, curvature)
+    rest = _rest_once(*task, operator, *_start(operator, coarse, [_rest_once(*task, coarse)]))
     shape = PlateShape(operator, slab.poisson, (Bend(rest.heights, slab.rigidity, curvature),))
-    forces = plate_forces(slab, shape, patches, standing, stiffness.joints, flat)
+    flat = np.full(operator.shape, slab.settlement)
+    standing = patch_load(operator, patches)
+    forces = plate_forces(slab, shape, patches, standing, _joints(slab), flat)
     return _state(slab, shape, forces, rest)
 
 
@@ -209,30 +210,69 @@ def crept_plate_state(slab, slow, quick):
     ValueError
         If a load stands over an edge.
     """
-    patches, nu = (*slow.patches, *quick.patches), slab.poisson
-    soft, stiff = (replace(slab, modulus=stage.modulus).rigidity for stage in (slow, quick))
-    operator = _operator(slab, patches)
-    first = Stiffness(operator, soft, slab.ground)
-    second = Stiffness(operator, stiff, slab.ground, _joints(slab))
-    stood, standing = (patch_load(operator, each) for each in (slow.patches, patches))
-    pull = even_load(operator, slab.weight) + curvature_load(operator, slow.curvature, soft, nu)
-    before = plate_rest(first, operator.vector(pull + stood))
-    pull += standing + curvature_load(operator, quick.curvature, stiff, nu)
-    kept = (stiff - soft) * times_band(operator.bending, operator.vector(before.heights))
-    load = operator.vector(pull) + kept + _held_back(second, before.heights)
-    rest = plate_rest(second, load, before.touching)
+    patches = (*slow.patches, *quick.patches)
+    operator, coarse, task = _operator(slab, patches), _guess(slab), (slab, slow, quick)
+    start = _start(operator, coarse, _rest_crept(*task, coarse))
+    before, rest = _rest_crept(*task, operator, *start)
+    soft, stiff = _rigidities(slab, slow, quick)
     bends = (
         Bend(before.heights, soft, slow.curvature),
         Bend(rest.heights - before.heights, stiff, quick.curvature),
     )
-    shape = PlateShape(operator, nu, bends)
-    forces = plate_forces(slab, shape, patches, standing, second.joints, before.heights)
+    shape, standing = PlateShape(operator, slab.poisson, bends), patch_load(operator, patches)
+    forces = plate_forces(slab, shape, patches, standing, _joints(slab), before.heights)
     return _state(slab, shape, forces, _both(before, rest))
+
+
+def _rest_once(slab, patches, curvature, operator, start=None):
+    stiffness = Stiffness(operator, slab.rigidity, slab.ground, _joints(slab))
+    load = patch_load(operator, patches) + even_load(operator, slab.weight)
+    load += curvature_load(operator, curvature, slab.rigidity, slab.poisson)
+    flat = np.full(operator.shape, slab.settlement)
+    return plate_rest(stiffness, operator.vector(load) + _held_back(stiffness, flat), start)
+
+
+def _rest_crept(slab, slow, quick, operator, start=None, second_start=None):
+    """Where the slab rests after the slow stage, and where after both."""
+    soft, stiff = _rigidities(slab, slow, quick)
+    slow_patches, patches = tuple(slow.patches), (*slow.patches, *quick.patches)
+    first = Stiffness(operator, soft, slab.ground)
+    second = Stiffness(operator, stiff, slab.ground, _joints(slab))
+    load = even_load(operator, slab.weight) + patch_load(operator, slow_patches)
+    load += curvature_load(operator, slow.curvature, soft, slab.poisson)
+    before = plate_rest(first, operator.vector(load), start)
+    load += patch_load(operator, patches) - patch_load(operator, slow_patches)
+    load += curvature_load(operator, quick.curvature, stiff, slab.poisson)
+    # The slow stage bent the slab while it was soft: it need not be bent so far once more.
+    kept = times_band(operator.bending, operator.vector(before.heights)) * (stiff - soft)
+    right = operator.vector(load) + kept + _held_back(second, before.heights)
+    first_guess = before.touching if second_start is None else second_start
+    return before, plate_rest(second, right, first_guess)
+
+
+def _rigidities(slab, *stages):
+    return tuple(replace(slab, modulus=stage.modulus).rigidity for stage in stages)
+
+
+def _start(operator, coarse, rests):
+    """What probably touches, as the same slab at rest on few splines says."""
+    x, y = coarse.x.at(operator.x.places)[0], coarse.y.at(operator.y.places)[0]
+    return [x.T @ rest.heights @ y > 0.0 for rest in rests]
+
+
+def _guess(slab):
+    """Few splines, on which many steps cost little; one or two on many splines then do."""
+    x, y = (np.linspace(0.0, side, _FEW + 1).tolist() for side in (slab.length, slab.width))
+    return _on_knots(slab, tuple(x), tuple(y))
 
 
 def _operator(slab, patches):
     x = plate_knots(slab.length, slab.reach, tuple(patch.along for patch in patches))
     y = plate_knots(slab.width, slab.reach, tuple(patch.across for patch in patches))
+    return _on_knots(slab, x, y)
+
+
+def _on_knots(slab, x, y):
     left, right, near, far = (HOLDS[edge.hold] for edge in slab.edges)
     return plate_operator(x, y, (left, right), (near, far), slab.poisson)
 
