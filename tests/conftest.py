@@ -14,7 +14,7 @@ os.environ.update(server_environment(os.environ))
 os.environ.setdefault("CRACKKIT_HOME", tempfile.mkdtemp(prefix="crackkit-test-home-"))
 
 # Speed is measured in benchmarks; a busy machine must not fail a property.
-settings.register_profile("untimed", deadline=None)
+settings.register_profile("untimed", deadline=None, max_examples=60)
 settings.load_profile("untimed")
 
 _outcomes = ("passed", "failed", "error", "skipped", "xfailed")

@@ -72,7 +72,7 @@ def leaves(thing, path="outcome"):
         yield path, thing
 
 
-@cases(500)
+@cases(250)
 @given(simple_beams())
 def test_no_beam_in_range_raises_or_answers_with_something_not_finite(beam):
     outcome = beam.solve()
@@ -80,7 +80,7 @@ def test_no_beam_in_range_raises_or_answers_with_something_not_finite(beam):
         assert np.all(np.isfinite(value)), path
 
 
-@cases(300)
+@cases(180)
 @given(simple_beams(), st.data())
 def test_an_input_outside_its_range_is_named_with_its_range(beam, data):
     numbers = [item for item in fields.inputs(beam) if not item.declared.choices]
@@ -97,7 +97,7 @@ def test_an_input_outside_its_range_is_named_with_its_range(beam, data):
     assert item.declared.label in str(error)
 
 
-@cases(200)
+@cases(130)
 @given(simple_beams())
 def test_reactions_balance_the_loads_and_the_ends_carry_no_moment(beam):
     state = bent(beam)
@@ -117,7 +117,7 @@ def test_reactions_balance_the_loads_and_the_ends_carry_no_moment(beam):
     assert float(np.interp(a, outcome.x, outcome.moment)) == pytest.approx(over, abs=1e-9 * scale)
 
 
-@cases(250)
+@cases(150)
 @given(simple_beams())
 def test_a_mirrored_beam_has_a_mirrored_outcome(beam):
     one, two = beam.solve(), mirrored(beam).solve()
@@ -171,7 +171,7 @@ def _down(outcome, x, length):
     return np.interp(length - x, outcome.movement.x, outcome.movement.down)
 
 
-@cases(250)
+@cases(150)
 @given(held_beams())
 def test_more_steel_never_widens_the_deciding_crack(beam):
     more = fields.with_value(beam, "bottom.number", beam.bottom.number + 2)
@@ -180,7 +180,7 @@ def test_more_steel_never_widens_the_deciding_crack(beam):
     assert after.verdict.width <= before.verdict.width * (1 + 1e-9)
 
 
-@cases(250)
+@cases(150)
 @given(held_beams(), st.floats(1.0, 30.0))
 def test_thinner_cover_never_widens_a_crack_by_frosch(beam, drop):
     # bars that drop to the stretched face keep their places side by side, only the cover thins
@@ -194,7 +194,7 @@ def _frosch(outcome):
     return dict(outcome.widest.width.by_rule)["frosch"]
 
 
-@cases(300)
+@cases(180)
 @given(simple_beams())
 def test_the_verdict_says_what_the_cracks_say(beam):
     outcome = beam.solve()
@@ -213,7 +213,7 @@ def test_the_verdict_says_what_the_cracks_say(beam):
         assert verdict.key in (UNHELD, YIELDS)
 
 
-@cases(150)
+@cases(100)
 @given(simple_beams())
 def test_inputs_typed_in_us_units_give_the_same_answer(beam):
     changes = {
@@ -233,7 +233,7 @@ def test_inputs_typed_in_us_units_give_the_same_answer(beam):
     assert len(one.cracks) == len(two.cracks)
 
 
-@cases(250)
+@cases(150)
 @given(simple_beams(), st.floats(0.1, 1.0))
 def test_a_heavier_load_never_lowers_the_largest_stretch(beam, share):
     heavy = dataclasses.replace(beam, self_weight=False)
@@ -242,7 +242,7 @@ def test_a_heavier_load_never_lowers_the_largest_stretch(beam, share):
     assert _peak(heavy.solve()) >= _peak(light.solve()) * (1 - 1e-9)
 
 
-@cases(150)
+@cases(100)
 @given(simple_beams(overhang_left=0.0, overhang_right=0.0), st.floats(0.0, 1.0))
 def test_one_more_load_between_the_supports_never_lowers_the_largest_stretch(beam, place):
     assume(len(beam.loads) < 3)
@@ -254,7 +254,7 @@ def _peak(outcome):
     return max((zone.peak for zone in outcome.tension), default=0.0)
 
 
-@cases(200)
+@cases(130)
 @given(
     simple_beams(),
     st.sampled_from(["SI", "US"]),
@@ -269,7 +269,7 @@ def test_every_beam_has_a_picture_whose_words_keep_clear_of_each_other(beam, sys
         assert svg(picture).endswith("</svg>")
 
 
-@cases(200)
+@cases(130)
 @given(simple_beams(), st.integers(0, 1), st.floats(0.0, 1.0))
 def test_a_support_can_be_dragged_over_its_whole_range(beam, index, share):
     grip = beam.footings[index].grip
@@ -285,7 +285,7 @@ def test_a_support_can_be_dragged_over_its_whole_range(beam, index, share):
 def test_the_strategy_reaches_every_verdict():
     seen = set()
 
-    @cases(500)
+    @cases(250)
     @given(st.one_of(simple_beams(), held_beams()))
     def look(beam):
         seen.add(beam.solve().verdict.key)
