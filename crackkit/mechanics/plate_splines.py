@@ -112,19 +112,23 @@ def spline_values(knots, x):
         Height [-], slope [1/mm] and curvature [1/mm2]; shape (3, splines, places).
     """
     line, x = np.asarray(knots, dtype=float), np.asarray(x, dtype=float)
-    t = np.concatenate((line[:1].repeat(DEGREE), line, line[-1:].repeat(DEGREE)))[:, None]
-    span = np.clip(np.searchsorted(line, x, side="right") - 1, 0, len(line) - 2)
-    values = np.zeros((1, len(t) - 1, len(x)))
-    values[0, span + DEGREE, np.arange(len(x))] = 1.0
+    t = np.concatenate((line[:1].repeat(DEGREE), line, line[-1:].repeat(DEGREE)))
+    last = np.clip(np.searchsorted(line, x, side="right") - 1, 0, len(line) - 2) + DEGREE
+    near = t[last + np.arange(1 - DEGREE, DEGREE + 1)[:, None]]  # three knots on either side
+    own = np.ones((1, 1, len(x)))
     for degree in range(1, DEGREE + 1):
-        values = _raised(values, t, x, degree)
-    return values[:3]
+        own = _raised(own, near, x, degree)
+    values = np.zeros((3, len(line) + DEGREE - 1, len(x)))
+    values[:, last + np.arange(-DEGREE, 1)[:, None], np.arange(len(x))] = own[:3]
+    return values
 
 
-def _raised(values, t, x, degree):
-    """Splines of one degree more, with one derivative more; order of derivative first."""
-    width = t[degree:] - t[:-degree]
-    share = values * np.divide(1.0, width, out=np.zeros_like(width), where=width > 0)
-    left, right = share[:, :-1], share[:, 1:]
-    height = (x - t[: -degree - 1]) * left[:1] + (t[degree + 1 :] - x) * right[:1]
-    return np.concatenate((height, degree * (left - right)))
+def _raised(own, near, x, degree):
+    """Splines that are not zero at their places, of one degree and one derivative more."""
+    before, after = near[DEGREE - degree : DEGREE], near[DEGREE : DEGREE + degree]
+    share = own / (after - before)
+    raised = np.zeros((own.shape[0] + 1, degree + 1, len(x)))
+    raised[0, :-1], raised[1:, :-1] = (after - x) * share[0], -degree * share
+    raised[0, 1:] += (x - before) * share[0]
+    raised[1:, 1:] += degree * share
+    return raised
