@@ -9,6 +9,8 @@ from crackkit.learning import choice_questions as choosing
 from crackkit.learning import cover_questions as covers
 from crackkit.learning import crack_by_crack_questions as one_by_one
 from crackkit.learning import cracking_questions as cracking
+from crackkit.learning import curled_slab_questions as curled
+from crackkit.learning import curling_questions as curling
 from crackkit.learning import ground_questions as ground
 from crackkit.learning import held_slab_questions as held
 from crackkit.learning import holding_questions as holding
@@ -86,6 +88,18 @@ _GROUND = {
     "bars_on_the_ground": held.bars_on_the_ground,
     "water_for_longer": held.water_for_longer,
 }
+_CURLED = {
+    "curl_without_weight": curling.curl_without_weight,
+    "drier_on_top": curling.drier_on_top,
+    "thicker_and_as_dry": curling.thicker_and_as_dry,
+    "face_under_the_wheel": curled.face_under_the_wheel,
+    "sides_halved": curled.sides_halved,
+    "what_lies_below": curled.what_lies_below,
+    "when_it_stands_highest": curled.when_it_stands_highest,
+    "mat_in_the_middle": curled.mat_in_the_middle,
+    "wheel_at_night": curled.wheel_at_night,
+    "dowels_at_the_corner": curled.dowels_at_the_corner,
+}
 OF_LESSON = {
     "01_pull": _PULL,
     "02_simple_beam": _BEAM,
@@ -93,6 +107,7 @@ OF_LESSON = {
     "04_continuous_spans": _FLOOR,
     "05_bar_choice": _CHOICE,
     "06_ground_slab": _GROUND,
+    "07_curling": _CURLED,
 }
 GENERATORS = {key: ask for asked in OF_LESSON.values() for key, ask in asked.items()}
 
