@@ -1,6 +1,6 @@
 """The words of the derivations: a title, and one sentence for each step, in order."""
 
-from crackkit.derive import choice_sentences, ground_sentences, pull_sentences
+from crackkit.derive import choice_sentences, curled_sentences, ground_sentences, pull_sentences
 from crackkit.derive.step_words import StepWords
 from crackkit.words import _
 
@@ -58,6 +58,7 @@ TITLES = {
     **choice_sentences.TITLES,
     **pull_sentences.TITLES,
     **ground_sentences.TITLES,
+    **curled_sentences.TITLES,
 }
 
 STEPS: dict[str, tuple[StepWords, ...]] = {
@@ -269,4 +270,5 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
     **choice_sentences.STEPS,
     **pull_sentences.STEPS,
     **ground_sentences.STEPS,
+    **curled_sentences.STEPS,
 }

@@ -16,6 +16,7 @@ from crackkit.derive.derivation import Derivation, DerivedStep
 from crackkit.derive.drag import drag
 from crackkit.derive.lean import lean
 from crackkit.derive.lever_arm import lever_arm
+from crackkit.derive.lift_off import lift_off
 from crackkit.derive.over_support import over_support
 from crackkit.derive.rust_time import rust_time
 from crackkit.derive.transfer_length import transfer_length
@@ -33,6 +34,7 @@ DERIVATIONS = (
     rust_time,
     transfer_length,
     drag,
+    lift_off,
 )
 
 

@@ -16,7 +16,7 @@ _symbol = re.compile(r"[A-Za-z]\w*")
 _greek = {"kappa": "κ", "beta": "β", "sigma": "σ", "tau": "τ", "pi": "π", "delta": "δ"}
 _greek |= {"epsilon_s": "ε_s", "sigma_a": "σ_a"}
 _greek |= {"phi": "φ", "rho": "ρ", "tau_b": "τ_b", "epsilon_m": "ε_m"}
-_greek |= {"mu": "μ", "gamma": "γ"}
+_greek |= {"mu": "μ", "gamma": "γ", "kappa_0": "κ_0", "epsilon_d": "ε_d"}
 _greek |= {"sigma_s": "σ_s", "sigma_sr": "σ_sr", "sigma_c": "σ_c"}
 _greek |= {"theta_q": "θ_q", "theta_P": "θ_P", "theta_M": "θ_M"}
 

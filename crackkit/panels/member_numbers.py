@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.bars import bar
-from crackkit.panels import choice_numbers, ground_numbers, pulled_numbers
+from crackkit.panels import choice_numbers, curled_numbers, ground_numbers, pulled_numbers
 from crackkit.structures.outcome import Outcome
 from crackkit.words import _
 
@@ -43,7 +43,8 @@ LETTERS = {
     "L_t": ("length", _("the span it stands in")),
     "M_A": ("moment", _("moment over the support before B")),
     "M_C": ("moment", _("moment over the support after B")),
-} | (choice_numbers.LETTERS | pulled_numbers.LETTERS | ground_numbers.LETTERS)
+} | (choice_numbers.LETTERS | pulled_numbers.LETTERS)
+LETTERS |= ground_numbers.LETTERS | curled_numbers.LETTERS
 OF = {
     "cracked_section": ("b", "h", "d", "A_s", "n", "M", "E_s", "d_c", "s"),
     "cracking_moment": ("b", "h", "f_t"),
@@ -51,7 +52,7 @@ OF = {
     "lever_arm": ("b", "d", "A_s", "n", "M", "f_y", "t"),
     "arm_moment": ("L", "q", "g_0", "g_1", "P", "a_P"),
     "over_support": ("q_1", "q_2", "L_1", "L_2", "P_t", "a_t", "L_t", "M_A", "M_C"),
-} | (choice_numbers.OF | pulled_numbers.OF | ground_numbers.OF)
+} | (choice_numbers.OF | pulled_numbers.OF | ground_numbers.OF | curled_numbers.OF)
 OF["cracked_section_two_layers"] = (*OF["cracked_section"], "A_o", "d_o", "k")
 
 
@@ -87,7 +88,7 @@ def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
     key : str
         ``"cracked_section"``, ``"cracking_moment"``, ``"lever_arm"``, ``"arm_moment"``,
         ``"over_support"``, ``"bar_spacing"``, ``"rust_time"``, ``"transfer_length"``,
-        ``"drag"`` or ``"lean"``.
+        ``"drag"``, ``"lift_off"`` or ``"lean"``.
     """
     readers = {
         "cracked_section": _cracked,
@@ -99,6 +100,7 @@ def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
         "rust_time": _rust,
         "transfer_length": _transfer,
         "drag": _drag,
+        "lift_off": _lift_off,
     }
     return readers[key](outcome) if key in readers else MemberNumbers(key, {}, {})
 
@@ -117,6 +119,10 @@ def _transfer(outcome: Outcome) -> MemberNumbers:
 
 def _drag(outcome: Outcome) -> MemberNumbers:
     return MemberNumbers("drag", *ground_numbers.drag_numbers(outcome))
+
+
+def _lift_off(outcome: Outcome) -> MemberNumbers:
+    return MemberNumbers("lift_off", *curled_numbers.lift_off_numbers(outcome))
 
 
 def _cracking(outcome: Outcome) -> MemberNumbers:
