@@ -53,13 +53,22 @@ def test_without_a_screen_no_text_browser_takes_over_the_terminal(monkeypatch):
 def test_the_workbook_opens_and_closes_quietly(tmp_path, sign):
     command = [sys.executable, "-m", "crackkit", "--no-browser", "--port", str(FIRST + 70)]
     with subprocess.Popen(
-        command, cwd=PROJECT, env=own_home(tmp_path), stdout=subprocess.PIPE, text=True
+        command,
+        cwd=PROJECT,
+        env=own_home(tmp_path),
+        stdout=subprocess.PIPE,
+        text=True,
+        # a shell that runs the tests in the background lets its children ignore Ctrl-C
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.default_int_handler),
     ) as process:
         said = next(line for line in process.stdout if "http://" in line)
         address = re.search(r"http://\S+", said).group()
         assert urllib.request.urlopen(address).status == 200
         process.send_signal(sign)
-        rest, _ = process.communicate(timeout=30)
+        try:
+            rest, _ = process.communicate(timeout=30)
+        finally:
+            process.kill()  # one that did not close must not hold up the other tests
     assert process.returncode == 0
     assert "Your progress is kept" in rest
     with pytest.raises(OSError, match="refused"):
