@@ -8,10 +8,9 @@ from crackkit.drawing.choice_section import choice_section
 from crackkit.drawing.choice_section_words import bars_told
 from crackkit.drawing.choice_stretch import choice_stretch, cracks_told
 from crackkit.drawing.choice_widths import choice_widths
+from crackkit.drawing.composed import composed
 from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.shapes import Picture
-from crackkit.drawing.told_numbers import told_texts
-from crackkit.drawing.verdict_card import tile_cards, verdict_card, verdict_word
 from crackkit.structures.strip_stress import BENT
 from crackkit.units import shown
 from crackkit.words import _
@@ -36,18 +35,14 @@ def picture(outcome, view: View = PLAIN) -> Picture:
     structure, control = outcome.structure, outcome.control
     layout = choice_layout(view)
     shapes = (
-        *verdict_card(outcome, layout.verdict, view),
         *choice_movement(structure, control.load, layout.movement, view),
         *choice_stretch(outcome, layout.stretch, view),
         *choice_section(structure, control, layout.section, view),
         *choice_widths(outcome, layout.scale, view),
         *choice_map(outcome, layout.chart, view),
-        *tile_cards(told_texts(outcome.numbers, view.system), layout.tiles),
     )
-    title = _("{structure}: {verdict}").format(
-        structure=structure.title, verdict=verdict_word(outcome)
-    )
-    return Picture(layout.width, layout.height, shapes, title, description(outcome, view))
+    told = description(outcome, view)
+    return composed(outcome, layout, shapes, told, view)
 
 
 def description(outcome, view: View = PLAIN) -> str:

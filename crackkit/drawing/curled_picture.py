@@ -1,5 +1,6 @@
 """The picture of a slab that curls: shape, plan, section, scale; verdict, shares, rise."""
 
+from crackkit.drawing.composed import composed
 from crackkit.drawing.curled_blank import before, sheet, slab_told
 from crackkit.drawing.curled_callouts import break_words, pull_words
 from crackkit.drawing.curled_frames import curled_layout
@@ -12,8 +13,6 @@ from crackkit.drawing.curled_stretch import curled_stretch, worse_face
 from crackkit.drawing.curled_widths import curled_widths
 from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.shapes import Picture
-from crackkit.drawing.told_numbers import told_texts
-from crackkit.drawing.verdict_card import tile_cards, verdict_card, verdict_word
 from crackkit.words import _
 
 __all__ = ["before", "description", "picture", "sheet"]
@@ -35,19 +34,15 @@ def picture(outcome, view: View = PLAIN) -> Picture:
     """
     layout = curled_layout(view)
     shapes = (
-        *verdict_card(outcome, layout.verdict, view),
         *curled_movement(outcome, layout.movement, view),
         *curled_stretch(outcome, layout, view),
         *curled_held(outcome, layout.held, view),
         *curled_widths(outcome, layout.scale, view),
         *curled_share(outcome, layout.share),
         *curled_rise(outcome, layout.rise, view),
-        *tile_cards(told_texts(outcome.numbers, view.system), layout.tiles),
     )
-    title = _("{structure}: {verdict}").format(
-        structure=outcome.structure.title, verdict=verdict_word(outcome)
-    )
-    return Picture(layout.width, layout.height, shapes, title, description(outcome, view))
+    told = description(outcome, view)
+    return composed(outcome, layout, shapes, told, view)
 
 
 def description(outcome, view: View = PLAIN) -> str:

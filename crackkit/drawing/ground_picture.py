@@ -1,5 +1,6 @@
 """The picture of a slab on the ground: four bands, verdict, timeline."""
 
+from crackkit.drawing.composed import composed
 from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.ground_ages import age_words, day_words
 from crackkit.drawing.ground_blank import before, sheet
@@ -13,7 +14,6 @@ from crackkit.drawing.ground_widths import ground_widths
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.told_numbers import told_text
-from crackkit.drawing.verdict_card import tile_cards, verdict_card, verdict_word
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -36,18 +36,14 @@ def picture(outcome, view: View = PLAIN) -> Picture:
     """
     layout = ground_layout(view)
     shapes = (
-        *verdict_card(outcome, layout.verdict, view),
         *ground_movement(outcome, layout.movement, view),
         *ground_stretch(outcome, layout.stretch, layout.plan, view),
         *ground_held(outcome, layout.held, view),
         *ground_widths(outcome, layout.scale, view),
         *ground_timeline(outcome, layout.timeline, view),
-        *tile_cards(_tiles(outcome, layout, view), layout.tiles),
     )
-    title = _("{structure}: {verdict}").format(
-        structure=outcome.structure.title, verdict=verdict_word(outcome)
-    )
-    return Picture(layout.width, layout.height, shapes, title, description(outcome, view))
+    told = description(outcome, view)
+    return composed(outcome, layout, shapes, told, view, _tiles(outcome, layout, view))
 
 
 def _tiles(outcome, layout: GroundLayout, view: View) -> list[tuple[str, str]]:

@@ -1,5 +1,6 @@
 """The picture of a pulled member: four bands, section, verdict, and the way of its pull."""
 
+from crackkit.drawing.composed import composed
 from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.pulled_beside import pulled_beside
 from crackkit.drawing.pulled_blank import before, sheet
@@ -11,8 +12,6 @@ from crackkit.drawing.pulled_steel import pulled_steel
 from crackkit.drawing.pulled_stretch import pulled_stretch
 from crackkit.drawing.pulled_widths import pulled_widths
 from crackkit.drawing.shapes import Picture
-from crackkit.drawing.told_numbers import told_texts
-from crackkit.drawing.verdict_card import tile_cards, verdict_card, verdict_word
 from crackkit.structures.pulled import PARTED
 from crackkit.units import shown
 from crackkit.units.places import place_told
@@ -38,7 +37,6 @@ def picture(outcome, view: View = PLAIN) -> Picture:
     structure = outcome.structure
     layout = pulled_layout(view, structure.beside)
     shapes = (
-        *verdict_card(outcome, layout.verdict, view),
         *pulled_movement(outcome, layout.movement, view),
         *pulled_stretch(outcome, layout.stretch, view),
         *pulled_steel(outcome, layout.steel, view),
@@ -46,12 +44,9 @@ def picture(outcome, view: View = PLAIN) -> Picture:
         *pulled_widths(outcome, layout.scale, view),
         *pulled_diagram(outcome, layout.diagram, view),
         *(pulled_beside(outcome, layout.beside, view) if layout.beside else ()),
-        *tile_cards(told_texts(outcome.numbers, view.system), layout.tiles),
     )
-    title = _("{structure}: {verdict}").format(
-        structure=structure.title, verdict=verdict_word(outcome)
-    )
-    return Picture(layout.width, layout.height, shapes, title, description(outcome, view))
+    told = description(outcome, view)
+    return composed(outcome, layout, shapes, told, view)
 
 
 def description(outcome, view: View = PLAIN) -> str:
