@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from crackkit.learning import choice_checks as choosing
+from crackkit.learning import curled_checks as curled
 from crackkit.learning import ground_bare_checks as bare
 from crackkit.learning import ground_checks as grounded
 from crackkit.learning import holding_checks as holding
@@ -127,6 +128,25 @@ def _moist(_task, system: str) -> str:
     return text.format(days=shown(grounded.MOST_CURING, "time", system))
 
 
+def _corners(task, system: str) -> str:
+    text = _(
+        "For three years, with a trolley on it once it is {day} old, the pull stays below {share} "
+        "of the strength; or a mat holds the crack to {width}, and the corner stays on."
+    )
+    told = {"day": curled.first_wheel(system), "share": f"{curled.MOST_PULL:.1f}"}
+    return text.format(width=_width(task, system), **told)
+
+
+def _transfer(_task, _system: str) -> str:
+    text = _("Dowels, if any, are counted on for {share} of the load at most.")
+    return text.format(share=f"{curled.MOST_TRANSFER:.1f}")
+
+
+def _cured(_task, system: str) -> str:
+    least, most = (shown(days, "time", system) for days in curled.CURED)
+    return _("It is kept moist for {a} to {b}.").format(a=least, b=most)
+
+
 def _plain(text: str) -> Callable[..., str]:
     def said(_task, _system: str) -> str:
         return text
@@ -173,6 +193,13 @@ LIES = Goal(_plain(_("Whatever bars there are lie in the concrete.")), grounded.
 SAW = Goal(_plain(_("Joints, if any, are cut before the floor cracks.")), grounded.saw)
 MOIST = Goal(_moist, grounded.curing)
 
+CORNERS = Goal(_corners, curled.corners)
+MAT_LIES = Goal(_plain(_("A mat, if any, is covered, and its bars are close.")), curled.lies)
+DRY = Goal(_plain(_("A sheet keeps damp out of the floor.")), curled.dry)
+DOWELS = Goal(_transfer, curled.dowels)
+CURED = Goal(_cured, curled.curing)
+MONEY_CURLED = Goal(_money, curled.money)
+
 BEAM = (HOLD, FINE, STEEL, ROOM, COVER)
 ARM = (HOLD, FINE, ANCHORED, STEEL, ROOM, MAT, COVER)
 FLOOR = (COVERED, HOLD_ALWAYS, FINE_ALWAYS, STEEL, ROOM, COVER)
@@ -187,3 +214,4 @@ PULLED = (
     COVER_AROUND,
 )
 GROUND = (FINE_BESIDE_JOINTS, JOINTS, BARE, MONEY, LIES, SAW, MOIST)
+CURLED = (CORNERS, MONEY_CURLED, MAT_LIES, DRY, DOWELS, CURED)

@@ -5,18 +5,22 @@ from crackkit.learning.price_words import shown_money
 from crackkit.words import _
 
 
-def money(task, structure, _outcome, _system: str) -> Check:
-    """Check what it costs against the budget."""
+def money(task, structure, _outcome, _system: str, advice: dict | None = None) -> Check:
+    """Check what it costs against the budget; `advice` tells how to save, by the key of an item."""
     spent, most = task.budget.spent(structure), task.budget.most(structure)
     ok, off = spent <= most, shown_money(abs(spent - most))
-    text = _("{off} to spare.") if ok else f"{_('{off} too dear.')} {_cheaper(task, structure)}"
+    text = (
+        _("{off} to spare.")
+        if ok
+        else f"{_('{off} too dear.')} {_cheaper(task, structure, advice or _ADVICE)}"
+    )
     wanted = _("{m} or less").format(m=shown_money(most))
     return Check("money", _("Costs"), ok, shown_money(spent), wanted, text.format(off=off))
 
 
-def _cheaper(task, structure) -> str:
+def _cheaper(task, structure, told: dict) -> str:
     item = task.budget.dearest(structure)
-    advice = _ADVICE.get(item.key, _("Take less of it, or something cheaper."))
+    advice = told.get(item.key, _("Take less of it, or something cheaper."))
     said = _("“{item}” alone comes to {sum}.").format(item=item.label, sum=shown_money(item.sum))
     return f"{said} {advice}"
 
