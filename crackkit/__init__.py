@@ -22,6 +22,7 @@ _homes = {
     "Cantilever": "crackkit.sandbox",
     "ContinuousBeam": "crackkit.sandbox",
     "CrackControl": "crackkit.sandbox",
+    "CurledSlab": "crackkit.sandbox",
     "GroundSlab": "crackkit.sandbox",
     "SimpleBeam": "crackkit.sandbox",
     "TensionMember": "crackkit.sandbox",

@@ -6,6 +6,7 @@
 >>> TensionMember(pull="110 kN", bars="4 x 12 mm", width="150 mm", depth="150 mm", cover="25 mm")
 >>> CrackControl(bars="12 @ 150", across="10 @ 200", cover="40 mm", moment="30 kNm")
 >>> GroundSlab(length="24 m", thickness="150 mm", left=0.9, right=0.9, bars="12 @ 150", age="90 d")
+>>> CurledSlab(length="4.5 m", thickness="125 mm", load="10 kN", along="0.2 m", across="0.2 m")
 """
 
 from crackkit.sandbox.cantilever import Cantilever
@@ -13,6 +14,7 @@ from crackkit.sandbox.code_line import code_line
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.crack_control import CrackControl
+from crackkit.sandbox.curled_slab import CurledSlab
 from crackkit.sandbox.ground_slab import GroundSlab
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
@@ -24,6 +26,7 @@ __all__ = [
     "Cantilever",
     "ContinuousBeam",
     "CrackControl",
+    "CurledSlab",
     "GroundSlab",
     "SimpleBeam",
     "TensionMember",

@@ -23,6 +23,7 @@ UNDERSTOOD = {
     "age": ("d", "days", "weeks", "years"),
     "strain": ("‰", "mm/m", "%", "millionths"),
     "ratio": ("%",),
+    "bed": ("MN/m3", "N/mm3", "pci", "lb/in3"),
     "count": (),
 }
 _NOTHING = ("", "none", "no", "0", "-")

@@ -4,6 +4,7 @@ from crackkit.sandbox import (
     beam_inputs,
     cantilever_inputs,
     control_inputs,
+    curled_inputs,
     floor_inputs,
     ground_inputs,
     tie_inputs,
@@ -16,6 +17,7 @@ _INPUTS = (
     tie_inputs,
     control_inputs,
     ground_inputs,
+    curled_inputs,
 )
 FORMS = {inputs.FORM.kind: inputs.FORM for inputs in _INPUTS}
 

@@ -132,7 +132,7 @@ def report(answered, title: str = "") -> Report:
 
     Parameters
     ----------
-    answered : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl or GroundSlab
+    answered : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl, ...
         The structure.
     title : str
         Heading of the page.

@@ -62,8 +62,8 @@ def sweep(structure, argument: str, start, end, steps: int = 9) -> Sweep:
 
     Parameters
     ----------
-    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl or GroundSlab
-        All other inputs stay as they are in it.
+    structure : SimpleBeam, Cantilever, ContinuousBeam, TensionMember, CrackControl, ...
+        Any structure of the sandbox. All other inputs stay as they are in it.
     argument : str
         Name of the input: ``"cover"``, ``"bars"``, ``"point_load"``, ...
     start, end : str

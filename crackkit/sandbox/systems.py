@@ -5,7 +5,7 @@ import re
 from crackkit.units import SI, US
 from crackkit.units.reading import plain
 
-_US_UNITS = "ft|feet|foot|inches|inch|in|yards|yd|kips?|k|klf|plf|psi|ksi|psf|ksf|lbf|lbs?|°f"
+_US_UNITS = "ft|feet|foot|inches|inch|in|yards|yd|kips?|k|klf|plf|psi|pci|ksi|psf|ksf|lbf|lbs?|°f"
 _SI_UNITS = "mm|cm|m|met(?:re|er)s?|[km]?nm?|pa|kpa|mpa|gpa|kg|°c"
 _US = re.compile(rf"['\"#]|\bno\.? ?\d|(?<![a-z])(?:{_US_UNITS})(?![a-z])", re.IGNORECASE)
 _SI = re.compile(rf"(?<![a-z])(?:{_SI_UNITS})(?![a-z])", re.IGNORECASE)
