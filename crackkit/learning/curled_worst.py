@@ -7,7 +7,7 @@ from crackkit.structures.curled import Curled
 from crackkit.structures.curled_slab import CurledSlab
 
 FIRST_WHEEL = 28.0  # days from which it is used
-ALONE = 7.0, 14.0, 21.0  # days, when nothing but its own weight bends it
+ALONE = 4.0, 9.0, 14.0  # days after curing, when nothing but its own weight bends it
 USED = FIRST_WHEEL, 45.0, 70.0, 120.0, 240.0, 1095.0  # days
 CORNER = "corner"
 PLACES = {CORNER: (0.0, 0.0), "long edge": (0.5, 0.0), "end": (0.0, 0.5), "middle": (0.5, 0.5)}
@@ -62,7 +62,7 @@ def worst_day(slab: CurledSlab) -> WorstDay:
 @lru_cache(maxsize=128)
 def _worst(slab: CurledSlab) -> WorstDay:
     bare = replace(slab, loads=(replace(slab.loads[0], force=0.0),))
-    days = [_day(bare, age, "") for age in ALONE]
+    days = [_day(bare, min(slab.curing + days, FIRST_WHEEL), "") for days in ALONE]
     days += [_day(slab, age, CORNER) for age in USED]
     last = max(days[len(ALONE) :], key=_share)
     days += [_day(slab, last.age, place) for place in PLACES if place != CORNER]

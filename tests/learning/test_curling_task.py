@@ -165,7 +165,17 @@ def test_the_worst_day_is_the_worst_of_all_days_and_places_tried_one_by_one():
             state = replace(slab, age=age, loads=(load,)).curled
             assert state.share <= worst.share * 1.02
         bare = replace(slab, loads=(replace(wheel, force=0.0),))
-        assert all(replace(bare, age=age).curled.share <= worst.share + 1e-9 for age in ALONE)
+        young = (min(slab.curing + days, USED[0]) for days in ALONE)
+        assert all(replace(bare, age=age).curled.share <= worst.share + 1e-9 for age in young)
+
+
+def test_the_days_before_the_first_wheel_are_looked_at_closely_enough():
+    for curing in (3.0, 7.0, 14.0):
+        slab = replace(as_found("SI"), curing=curing, transfer=0.9)
+        bare = replace(slab, loads=(replace(slab.loads[0], force=0.0),))
+        ages = np.arange(curing + 2.0, USED[0], 2.0).tolist()
+        found = max(replace(bare, age=age).curled.share for age in ages)
+        assert found <= 1.01 * worst_day(slab).share
 
 
 def test_the_days_lie_close_enough_to_find_the_peak():
