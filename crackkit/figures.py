@@ -14,6 +14,7 @@ from crackkit.drawing.standalone import standalone
 from crackkit.launch.places import PROJECT
 from crackkit.learning.bar_choice import fine_slab
 from crackkit.learning.cantilever import balcony
+from crackkit.learning.curling import at_corner, panel
 from crackkit.learning.floor import middle_span_empty
 from crackkit.learning.ground import barred_slab
 from crackkit.learning.pulled import thin_hanger
@@ -36,6 +37,8 @@ def pictures() -> dict[str, Picture]:
         "cantilever_us": _drawn(balcony("US"), "US"),
         "continuous_spans": _drawn(middle_span_empty("SI"), "SI"),
         "continuous_spans_us": _drawn(middle_span_empty("US"), "US"),
+        "curling": _drawn(at_corner(panel("SI"), "SI"), "SI"),
+        "curling_us": _drawn(at_corner(panel("US"), "US"), "US"),
         "ground_slab": _drawn(barred_slab("SI"), "SI"),
         "ground_slab_us": _drawn(barred_slab("US"), "US"),
         "pulled": _drawn(thin_hanger("SI"), "SI"),

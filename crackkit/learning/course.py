@@ -72,7 +72,12 @@ COURSE = (
         _("A slab on the ground"),
         _("say what cracks a floor that cannot bend, and choose joints, bars and curing for it"),
     ),
-    _lesson("07_curling", 25, _("Curling"), _("say why slab edges lift, and what helps")),
+    _lesson(
+        "07_curling",
+        30,
+        _("Curling"),
+        _("say why the corners of a floor lift and break, and what keeps them on"),
+    ),
     _lesson("08_reentrant_corner", 25, _("An inside corner"), _("put the bar across its crack")),
     _lesson(
         "10_sandbox",
