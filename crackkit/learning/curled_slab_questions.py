@@ -11,6 +11,7 @@ from crackkit.learning.curled_asked import (
     with_wheel,
 )
 from crackkit.mechanics.bars import bar
+from crackkit.structures.curled_mat import mat_cracks
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -209,7 +210,10 @@ def mat_in_the_middle(random, system):
     high = replace(slab, steel=name, spacing=spacing, cover=NEAR_TOP[system])
     deep = replace(high, cover=DEEP * slab.thickness - bar(name).diameter)
     force = drawn(random, "force", system, 5e3, 20e3)
-    widths = [_top_width(with_wheel(each, force, *CORNER)) for each in (high, deep)]
+    state = with_wheel(slab, force, *CORNER).curled
+    clear(state.top.peak > state.strength)
+    # bars do not change the pull before it cracks
+    widths = [_width(each, state.top.peak) for each in (high, deep)]
     apart(widths, 1.3)
     text = _(
         "A panel {thick} thick has {mat}, {cover} below its top. A corner has cracked under a "
@@ -230,11 +234,11 @@ def _guesses(high: float, deep: float) -> tuple[float, float, float]:
     return deep, high, high**2 / deep
 
 
-def _top_width(slab) -> float:
-    line = slab.curled.line
-    clear(line is not None and line.face == "top" and line.width is not None)
-    clear(line.steel_stress < slab.yield_strength)
-    return line.width.governing
+def _width(slab, pull: float) -> float:
+    """Width of the crack at a pull of the top [mm], if the mat holds it."""
+    found = mat_cracks(slab, pull)
+    clear(float(found.held.stress) < slab.yield_strength)
+    return found.band.governing
 
 
 def _mat_choices(deep: str, same: str, finer: str) -> list:

@@ -87,6 +87,17 @@ def test_a_mat_in_the_middle_never_holds_the_top_finer():
         assert _right(asked) > 1.3 * before
 
 
+def test_the_mat_holds_the_crack_as_the_panel_shows_it():
+    for seed in SEEDS:
+        asked = question("mat_in_the_middle", Random(seed))
+        force = 1000.0 * float(re.search(r"wheel of ([\d.]+)", asked.text)[1])
+        told = float(re.search(r"holds the crack at ([\d.]+)", asked.text)[1])
+        load = replace(asked.structure.loads[0], force=force, x=0.0, y=0.0)
+        line = replace(asked.structure, loads=(load,)).curled.line
+        assert line.face == "top"
+        assert told == pytest.approx(line.width.governing, abs=0.0051)
+
+
 def test_a_cold_night_is_the_worst_for_a_corner():
     for seed in SEEDS:
         asked = question("wheel_at_night", Random(seed))
