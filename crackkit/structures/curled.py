@@ -4,6 +4,7 @@ Grids run over the plan: rows from side to side (y), columns from end to end (x)
 counted upward from where the flat slab touches the ground.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -124,8 +125,9 @@ class Curled:
         None while it holds.
     dryness : Dryness
         Of the section.
-    days, rises : ndarray
-        Ages [days], and how high the corners stand then without any wheel [mm].
+    told_rises : callable
+        Gives ages [days], and how high the corners stand then without any wheel [mm]: see `days`
+        and `rises`. Worked out when first asked for.
     """
 
     x: np.ndarray
@@ -140,8 +142,17 @@ class Curled:
     patches: tuple[Patch, ...]
     line: BreakLine | None
     dryness: Dryness
-    days: np.ndarray
-    rises: np.ndarray
+    told_rises: Callable[[], tuple[np.ndarray, np.ndarray]]
+
+    @property
+    def days(self) -> np.ndarray:
+        """Ages of the curve of the rise [days]."""
+        return self.told_rises()[0]
+
+    @property
+    def rises(self) -> np.ndarray:
+        """How high the corners stand at these ages without any wheel [mm]."""
+        return self.told_rises()[1]
 
     @property
     def share(self) -> float:

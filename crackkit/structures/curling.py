@@ -4,7 +4,7 @@ Drying does not depend on wheels, nor on the age that is looked at, so it is wor
 kept; so is the rise of the corners day by day.
 """
 
-from functools import lru_cache
+from functools import lru_cache, partial
 
 import numpy as np
 
@@ -50,7 +50,6 @@ def curled(it) -> Curled:
         name: _face(stress(moments, it.thickness), fine[name]) for name, stress in faces.items()
     }
     strength = bent_strength_at(it, it.age)
-    days, rises = _rises(_shape_key(it))
     return Curled(
         x=x,
         y=y,
@@ -64,8 +63,7 @@ def curled(it) -> Curled:
         patches=wheels(it),
         line=_line(it, x, y, found, strength),
         dryness=dryness,
-        days=days,
-        rises=rises,
+        told_rises=partial(_rises, _shape_key(it)),
     )
 
 

@@ -100,8 +100,7 @@ def shape(slab) -> Curled:
         ),
         line=_line(slab, top, bottom),
         dryness=_dryness(slab),
-        days=days,
-        rises=rises,
+        told_rises=lambda: (days, rises),
     )
 
 
