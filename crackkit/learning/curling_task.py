@@ -77,10 +77,10 @@ def canteen_floor(system: str = "SI") -> HoldTask:
         key="canteen_floor",
         title=_("The floor of the school canteen"),
         story=_(
-            "The next school wants a canteen too: {long} by {wide}, a stiffer mix, a lighter "
-            "trolley. But the floor is drawn thin, in nine panels, on ground as damp as anywhere. "
-            "It dries from its top and curls; then the serving trolley rolls over its corners, one "
-            "small wheel bearing {force} when it bumps over a joint. Choose thickness, "
+            "The next school wants a canteen too: {long} by {wide}, and a lighter trolley. But the "
+            "floor is drawn thin, in nine panels, on ground as damp as anywhere. It dries from its "
+            "top and curls; then the serving trolley rolls over its corners, one small wheel "
+            "bearing {force} when it bumps over a joint. Choose thickness, "
             "length and width of the panels, dowels, mat, curing and what lies below. Joints are "
             "paid for by what the panels ask for, dowels by what they hand on. The pull is looked "
             "up from the first weeks to the last day of three years, with the wheel in the worst "

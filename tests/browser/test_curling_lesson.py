@@ -51,4 +51,4 @@ def test_the_walk_goes_from_the_middle_to_the_corner(panel):
         if not onward.is_visible() or onward.is_disabled():
             break
         panel.act("walk_next")
-    assert steps == 9 and not panel.error()
+    assert steps == 10 and not panel.error()
