@@ -19,8 +19,8 @@ def mat_cracks(it, stress: float) -> StripCracks | None:
     stress : float
         Tension of the top face if it had not cracked [MPa].
     """
-    if not it.area:
-        return None
+    if not it.area or it.thickness - it.cover - 1.5 * it.bar.diameter < 0.2 * it.thickness:
+        return None  # no mat, or one so deep that it lies where the slab is squeezed
     strip = Strip(WIDE, it.thickness, it.strength, it.code, "lasting", BENT)
     # the deeper layer of the mat decides: a crack may cross either
     cover = it.cover + it.bar.diameter
