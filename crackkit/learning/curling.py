@@ -76,6 +76,11 @@ def wet_panel(system: str = "SI") -> CurledSlab:
     return replace(panel(system), age=WET)
 
 
+def broken_panel(system: str = "SI") -> CurledSlab:
+    """Give the panel as school begins, the wheel in its corner: what the walk starts from."""
+    return at_corner(panel(system), system)
+
+
 def at_edge(slab: CurledSlab, system: str) -> CurledSlab:
     """Roll the wheel to the middle of an edge."""
     return _rolled(slab, slab.length / 2, EDGE[system])
@@ -126,7 +131,10 @@ def _drying_steps(system: str, start: dict) -> tuple[WalkStep, ...]:
     rise = shown(panel(system).curled.corner_rise, "movement", system)
     return (
         WalkStep(
-            _("The floor is three days old and still moist. A wheel stands in the middle of it."),
+            _(
+                "This corner has broken. Go back to the third day, when the floor is still moist, "
+                "and roll the wheel to its middle."
+            ),
             start | {"age": WET},
             _(
                 "It lies flat on the ground, all of it. The wheel bends it like a plank on a "

@@ -10,6 +10,7 @@ from crackkit.learning.curling import (
     LONG_CURE,
     MAT,
     at_corner,
+    broken_panel,
     panel,
     pull,
     walk,
@@ -36,7 +37,7 @@ def promises() -> dict[str, bool]:
 
 
 def _walked(system: str) -> list:
-    return [fitted(panel(system), step.changes)[0].solve() for step in walk(system)]
+    return [fitted(broken_panel(system), step.changes)[0].solve() for step in walk(system)]
 
 
 def _rolling(system: str) -> dict[str, bool]:
@@ -58,6 +59,8 @@ def _rolling(system: str) -> dict[str, bool]:
         "from the top, around the corner": corner.curled.line.face == "top"
         and corner.curled.line.corner,
         "most stretched well away from the wheel": _away(corner) > 1000.0,
+        "there is air below it, and below the wheel": _lift_at_wheel(corner) > 0.0
+        and corner.curled.open[0, 0],
     }
 
 
