@@ -11,6 +11,7 @@ def test_a_call_is_made_and_the_picture_answers(lesson):
 
 
 def test_the_wheel_is_dragged_all_over_the_plan(panel):
+    panel.act("walk_set")  # to the middle
     panel.type("age", "90 d")
     along, across = panel.text("loads.0.x"), panel.text("loads.0.y")
     grip = panel.handle("loads.0.x")

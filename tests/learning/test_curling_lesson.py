@@ -25,7 +25,7 @@ CALLS = {
 
 
 def cornered(system: str = "SI", **changes) -> CurledSlab:
-    return replace(curling.at_corner(curling.panel(system), system), **changes)
+    return replace(curling.broken_panel(system), **changes)
 
 
 @pytest.mark.parametrize(("text", "kept"), curling_promises.promises().items())
@@ -44,12 +44,22 @@ def test_it_promises_the_same_in_both_systems():
 
 @SYSTEMS
 def test_each_step_of_the_walk_changes_numbers_that_are_told(system):
-    before = curling.wet_panel(system).solve()
+    start = before = curling.broken_panel(system).solve()
     for step in curling.walk(system):
-        after = fitted(curling.panel(system), step.changes)[0].solve()
-        if step.changes["age"] != curling.WET:
-            assert change_told(before, after, system) != "No number changed."
+        after = fitted(before.structure, step.changes)[0].solve()
+        beside = start if step.from_start else before
+        assert change_told(beside, after, system) != "No number changed."
         assert step.answer and step.text
+        before = after
+
+
+@SYSTEMS
+def test_what_helps_is_told_beside_the_broken_corner(system):
+    *rolling, corner = curling.walk(system)[:4]
+    start = curling.broken_panel(system)
+    assert fitted(start, corner.changes)[0] == start
+    assert not any(step.from_start for step in rolling)
+    assert all(step.from_start for step in curling.walk(system)[4:])
 
 
 @SYSTEMS
@@ -57,9 +67,8 @@ def test_a_step_undoes_what_the_steps_before_it_did(system):
     slab = curling.panel(system)
     for step in (*curling.walk(system), *curling.walk(system)):
         slab = fitted(slab, step.changes)[0]
-        assert (
-            slab.solve().numbers == fitted(curling.panel(system), step.changes)[0].solve().numbers
-        )
+        fresh = fitted(curling.broken_panel(system), step.changes)[0]
+        assert slab.solve().numbers == fresh.solve().numbers
 
 
 @SYSTEMS
