@@ -197,8 +197,8 @@ def _joint_steps(system: str, corner: dict) -> tuple[WalkStep, ...]:
             _("As thin as it was, but halve length and width of the panel."),
             corner | short,
             _(
-                "A quarter to a third less pull: a short panel has less weight out in the air. Its "
-                "corners stand only a little lower, though, and there are twice as many joints, "
+                "A quarter to a good third less pull: a short panel has less weight out in the "
+                "air. Its corners stand only a little lower, though, and there are twice as many joints, "
                 "each with two edges to be kept."
             ),
             from_start=True,

@@ -90,7 +90,7 @@ def _helping(system: str) -> dict[str, bool]:
         "thicker: a fifth to a quarter less": _less(thick, corner, 0.19, 0.26)
         and thick.verdict.key == UNCRACKED,
         "but as high": abs(thick.curled.corner_rise / now.corner_rise - 1) < 0.05,
-        "half the panel: a quarter to a third less": _less(short, corner, 0.25, 0.37),
+        "half the panel: a quarter to a good third less": _less(short, corner, 0.25, 0.37),
         "and only a little lower": 0.8 < short.curled.corner_rise / now.corner_rise < 1.0,
         "dowels: a quarter less, or a little more": _less(dowels, corner, 0.24, 0.29)
         and dowels.verdict.key == UNCRACKED,
