@@ -198,8 +198,8 @@ def _joint_steps(system: str, corner: dict) -> tuple[WalkStep, ...]:
             corner | short,
             _(
                 "A quarter to a good third less pull: a short panel has less weight out in the "
-                "air. Its corners stand only a little lower, though, and there are twice as many joints, "
-                "each with two edges to be kept."
+                "air. Its corners stand only a little lower, though, and there are twice as many "
+                "joints, each with two edges to be kept."
             ),
             from_start=True,
         ),
