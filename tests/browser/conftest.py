@@ -118,9 +118,10 @@ def opened(request, server, browser_window, home):
     """Open the lesson that a file names as LESSON once for all its tests: kernels start slowly.
 
     Units and colours that tests of another lesson left behind are forgotten: a scene is made in
-    the units that are chosen when its lesson opens.
+    the units that are chosen when its lesson opens. What the running server keeps beside that
+    record (signatures of notebooks, its settings) is left to it: without them it opens nothing.
     """
-    shutil.rmtree(home / "crackkit", ignore_errors=True)
+    _forget_the_learner(home / "crackkit")
     key = request.module.LESSON
     page = LessonPage(browser_window.new_page(), server, PICTURES / key)
     try:
@@ -128,6 +129,12 @@ def opened(request, server, browser_window, home):
         yield page
     finally:  # a page left open would send the next one to another workspace
         page.close()
+
+
+def _forget_the_learner(kept: Path) -> None:
+    for one in kept.glob("*"):
+        if one.name != "jupyter":
+            shutil.rmtree(one) if one.is_dir() else one.unlink()
 
 
 @pytest.fixture

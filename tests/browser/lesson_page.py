@@ -49,11 +49,7 @@ class LessonPage:
     def open(self, lesson: Path, patience: float = 60.0) -> "LessonPage":
         """Open a lesson and wait until its cells have run by themselves and its widgets show."""
         self.page.goto(self.server.address(lesson))
-        try:
-            self.wait_until_run(patience)
-        except AssertionError:  # a crowded machine: what every reader would do, once
-            self.page.reload()
-            self.wait_until_run(patience)
+        self.wait_until_run(patience)
         return self
 
     def wait_until_run(self, patience: float = 60.0) -> None:

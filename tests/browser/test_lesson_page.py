@@ -5,7 +5,8 @@ import pytest
 
 from tests.browser.conftest import PICTURES
 
-LESSON = {"crackkit": {"autostart": True}, "kernelspec": {"name": "python3", "display_name": "P"}}
+KERNEL = {"kernelspec": {"name": "python3", "display_name": "P"}}
+LESSON = KERNEL | {"crackkit": {"autostart": True}}
 BROKEN = """
 import ipywidgets
 slider = ipywidgets.IntSlider(value=2, max=9)
@@ -56,9 +57,10 @@ def test_a_link_leads_to_the_next_lesson_which_starts_by_itself(lesson_page, wri
 
 
 def test_a_reader_s_own_notebook_is_not_run_unasked(lesson_page, written):
-    own = written("own", nbformat.v4.new_code_cell("print(6 * 7)"), metadata={})
+    own = written("own", nbformat.v4.new_code_cell("print(6 * 7)"), metadata=KERNEL)
     page = lesson_page.page
     page.goto(lesson_page.server.address(own))
-    page.wait_for_selector(".jp-Notebook-ExecutionIndicator[data-status=idle]")
+    page.wait_for_selector(".jp-Notebook .jp-CodeCell")
+    lesson_page.wait_until_idle()
     page.wait_for_timeout(1000)
     assert page.locator(".jp-OutputArea-output").count() == 0

@@ -4,7 +4,15 @@ function conversation(model) {
   // Changes that the kernel has not answered yet. They are sent together, so that none is lost
   // when the browser merges messages while the kernel is busy.
   const pending = new Map();
+  // What is typed or pressed waits its turn: the page holds changes back while the kernel is busy,
+  // but not messages, and an older change that came later would undo them.
+  const queue = [];
   let count = 0;
+
+  function say(message) {
+    if (pending.size) queue.push(message);
+    else model.send(message);
+  }
 
   function push(kind, entries) {
     count += 1;
@@ -18,14 +26,15 @@ function conversation(model) {
   model.on("change:done", () => {
     const done = model.get("done");
     for (const [path, change] of pending) if (change.n <= done) pending.delete(path);
+    if (!pending.size) queue.splice(0).forEach((message) => model.send(message));
   });
 
   return {
     set: (path, value) => push("set", [[path, value]]),
     drag: (path, value) => push("drag", [[path, value]]),
     dragBoth: (entries) => push("drag", entries), // one grip, two inputs: one message
-    text: (path, text) => model.send({ kind: "text", path, text }),
-    act: (name, value) => model.send({ kind: "act", name, value }),
+    text: (path, text) => say({ kind: "text", path, text }),
+    act: (name, value) => say({ kind: "act", name, value }),
     waiting: (path) => pending.has(path),
   };
 }
