@@ -2,13 +2,13 @@
 
 from dataclasses import replace
 
+from crackkit.drawing.age_words import age_words
 from crackkit.drawing.blank_page import SHEET, paper_width, sketch_page
 from crackkit.drawing.curled_held import mat_told
 from crackkit.drawing.curled_plan import CurledPlan, plan_in
 from crackkit.drawing.curled_section import UNDER_NAMES
 from crackkit.drawing.curled_wheels import place_told, wheels
 from crackkit.drawing.frames import PLAIN, Frame, View
-from crackkit.drawing.ground_ages import age_words
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.words_on import Label, label_row, paragraph
 from crackkit.units import shown

@@ -1,9 +1,9 @@
 """Band 3 of a curled slab, what holds the crack? A section with its mat, and what drying does."""
 
+from crackkit.drawing.age_words import age_words
 from crackkit.drawing.curled_profiles import profiles
 from crackkit.drawing.curled_section import CurledSection, curled_section
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.ground_ages import age_words
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Text
 from crackkit.drawing.words_on import heading

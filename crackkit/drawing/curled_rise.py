@@ -2,10 +2,10 @@
 
 import numpy as np
 
-from crackkit.drawing.curled_ages import FIRST, AgeChart
+from crackkit.drawing.age_chart import FIRST, AgeChart
+from crackkit.drawing.age_grip import age_grip
+from crackkit.drawing.age_words import age_words
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.ground_ages import age_words
-from crackkit.drawing.ground_day import day_grip
 from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Circle, Polyline, Text, line, rectangle
 from crackkit.structures.fields import input_at
@@ -32,7 +32,7 @@ def curled_rise(outcome, frame: Frame, view: View) -> list:
         Polyline(chart.points(state.days, state.rises), "now_line"),
         *chart.foot(),
         *_now(outcome, chart, x),
-        *day_grip(outcome.structure, x, chart.top, chart.bottom, chart.right - chart.left, view),
+        *age_grip(outcome.structure, x, chart.top, chart.bottom, chart.right - chart.left, view),
     ]
 
 

@@ -1,9 +1,9 @@
 """A slab on the ground before anything is known of it: to make a call on, and to draw on."""
 
+from crackkit.drawing.age_words import age_words
 from crackkit.drawing.blank_page import ENDS, SHEET, paper_width, sketch_page
 from crackkit.drawing.dimension_line import dimension_line
 from crackkit.drawing.frames import PLAIN, Along, Frame, View
-from crackkit.drawing.ground_ages import age_words
 from crackkit.drawing.ground_base import base_name
 from crackkit.drawing.ground_body import DEPTHS, GroundBody
 from crackkit.drawing.ground_frames import PLAN

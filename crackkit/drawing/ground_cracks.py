@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from crackkit.drawing.ground_ages import day_words
+from crackkit.drawing.age_words import day_words
 from crackkit.drawing.labels import GAP, width_of
 
 OPEN = 1e-3  # mm, from which an opening is drawn

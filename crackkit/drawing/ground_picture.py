@@ -1,8 +1,8 @@
 """The picture of a slab on the ground: four bands, verdict, timeline."""
 
+from crackkit.drawing.age_words import age_words, day_words
 from crackkit.drawing.composed import composed
 from crackkit.drawing.frames import PLAIN, View
-from crackkit.drawing.ground_ages import age_words, day_words
 from crackkit.drawing.ground_blank import before, sheet
 from crackkit.drawing.ground_frames import GroundLayout, ground_layout
 from crackkit.drawing.ground_held import ground_held

@@ -1,7 +1,7 @@
 """What stands beside the plan of a slab on the ground: days of cracks, scale, what lines are."""
 
+from crackkit.drawing.age_words import day_words
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.ground_ages import day_words
 from crackkit.drawing.ground_cracks import by_birth, dated_in_row, day_role, undated, widest_crack
 from crackkit.drawing.ground_plan import BESIDE, GroundPlan
 from crackkit.drawing.labels import spread, width_of

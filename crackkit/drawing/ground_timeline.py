@@ -4,71 +4,23 @@ The axis of the ages is logarithmic: as much happens from the first to the tenth
 first year to the tenth.
 """
 
-import math
-from dataclasses import dataclass
-
 import numpy as np
 
-from crackkit.drawing.axes import tick_text, ticks
+from crackkit.drawing.age_chart import FIRST, AgeChart
+from crackkit.drawing.age_grip import age_grip
+from crackkit.drawing.age_words import age_words, day_words
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.ground_ages import age_words, day_words
-from crackkit.drawing.ground_day import day_grip
 from crackkit.drawing.labels import GAP, width_of
-from crackkit.drawing.shapes import Circle, Lines, Polygon, Polyline, Text, line, rectangle
+from crackkit.drawing.shapes import Circle, Polygon, Polyline, Text, line
 from crackkit.drawing.words_on import Label, label_row
-from crackkit.units import inner, number, unit
+from crackkit.structures.slab_history import LAST_DAY
+from crackkit.units import unit
 from crackkit.words import _
 
 LEFT, RIGHT = 42.0, 12.0  # room beside the charts
-FIRST, LAST = 1.0, 3650.0  # days
 HIGH = 1.25  # stress over strength at the top of the chart
-TICKS = (
-    (1.0, _("1 d")),
-    (7.0, _("1 wk")),
-    (30.0, _("1 mo")),
-    (100.0, _("100 d")),
-    (365.0, _("1 y")),
-    (3650.0, _("10 y")),
-)
 HEAD, BETWEEN, FOOT = 76.0, 48.0, 26.0  # over, between and below the charts
 LOWER = 0.36  # share of the room that the lower chart has
-
-
-@dataclass(frozen=True)
-class _Chart:
-    """The way from (age, value) to the drawing; values from 0 to `high`."""
-
-    left: float
-    right: float
-    top: float
-    bottom: float
-    high: float
-
-    def x(self, age):
-        """Place of an age [days]."""
-        share = np.log10(np.clip(age, FIRST, LAST) / FIRST) / math.log10(LAST / FIRST)
-        return self.left + share * (self.right - self.left)
-
-    def y(self, value):
-        """Height of a value."""
-        return self.bottom - np.clip(np.asarray(value) / self.high, 0, 1) * (self.bottom - self.top)
-
-    def points(self, ages, values) -> np.ndarray:
-        """Points of a line."""
-        return np.column_stack([self.x(np.asarray(ages)), self.y(values)])
-
-    def card(self):
-        """The ground of the chart."""
-        return rectangle(
-            self.left, self.top, self.right - self.left, self.bottom - self.top, "card"
-        )
-
-    def across(self, values: np.ndarray) -> Lines:
-        """Lines of the grid at these values."""
-        rows = np.empty((values.size, 2, 2))
-        rows[:, 0, 0], rows[:, 1, 0] = self.left, self.right
-        rows[..., 1] = self.y(values)[:, None]
-        return Lines(rows, "grid")
 
 
 def ground_timeline(outcome, frame: Frame, view: View) -> list:
@@ -80,9 +32,9 @@ def ground_timeline(outcome, frame: Frame, view: View) -> list:
         *_stress(outcome, upper),
         *_births(outcome, upper),
         *_shrinkage(outcome, lower, frame, view),
-        *_foot(lower),
+        *lower.foot(),
         *_now(outcome, upper, lower),
-        *day_grip(
+        *age_grip(
             outcome.structure,
             float(upper.x(outcome.structure.age)),
             upper.top,
@@ -93,47 +45,24 @@ def ground_timeline(outcome, frame: Frame, view: View) -> list:
     ]
 
 
-def _charts(outcome, frame: Frame) -> tuple[_Chart, _Chart]:
+def _charts(outcome, frame: Frame) -> tuple[AgeChart, AgeChart]:
     left, right = frame.left + LEFT, frame.right - RIGHT
     room = frame.height - HEAD - BETWEEN - FOOT
     top = frame.top + HEAD
     bottom = top + (1 - LOWER) * room
     free = float(max(past.life.shortening.max() for _start, past in outcome.ground.pieces))
-    lower = _Chart(left, right, bottom + BETWEEN, frame.bottom - FOOT, 1.15 * max(free, 1e-5))
-    return _Chart(left, right, top, bottom, HIGH), lower
+    high, foot = 1.15 * max(free, 1e-5), frame.bottom - FOOT
+    lower = AgeChart(left, right, bottom + BETWEEN, foot, 0.0, high, LAST_DAY)
+    return AgeChart(left, right, top, bottom, 0.0, HIGH, LAST_DAY), lower
 
 
-def tension_in_time(state) -> tuple[np.ndarray, np.ndarray]:
-    """Ages [days] and the greatest stress over strength then [-], cracks falling sharply."""
-    histories = list(dict.fromkeys(id(past) for _start, past in state.pieces))
-    known = {id(past): past for _start, past in state.pieces}
-    ages = known[histories[0]].life.ages
-    curves = np.array([known[key].tension for key in histories])
-    # beside a crack bars have not handed all the pull back: what is beyond 1 cannot tear there
-    worst = np.minimum(curves.max(axis=0), 1.0)
-    births = np.unique(np.concatenate([known[key].cracks.age for key in histories]))
-    if not births.size:
-        return ages, worst
-    # the day a crack comes its place bears all it can; the moment after, the next worst counts
-    after = worst[np.minimum(np.searchsorted(ages, births, side="right"), ages.size - 1)]
-    x = np.concatenate([ages, births, births])
-    y = np.concatenate([worst, np.ones(births.size), after])
-    order = np.argsort(x, kind="stable")
-    return x[order], y[order]
-
-
-def _stress(outcome, chart: _Chart) -> list:
+def _stress(outcome, chart: AgeChart) -> list:
     points, across = (_worst(state, chart) for state in (outcome.ground, outcome.across))
     area = np.concatenate([points, [(points[-1, 0], chart.bottom), (points[0, 0], chart.bottom)]])
-    values = np.array([0.0, 0.5])
-    texts = [
-        Text(chart.left - 8, float(chart.y(v)) + 4, tick_text(v), "tick", "end")
-        for v in (0.0, 0.5, 1.0)
-    ]
+    values = np.array([0.0, 0.5, 1.0])
     return [
         chart.card(),
-        chart.across(values),
-        *texts,
+        *chart.across(values, values.tolist()),
         Polygon(area, "stretched_area"),
         Polyline(points, "stretched_line"),
         Polyline(across, "second_line"),
@@ -141,9 +70,9 @@ def _stress(outcome, chart: _Chart) -> list:
     ]
 
 
-def _worst(state, chart: _Chart) -> np.ndarray:
+def _worst(state, chart: AgeChart) -> np.ndarray:
     """Points of the greatest stress over strength, day by day."""
-    ages, share = tension_in_time(state)
+    ages, share = state.pull_in_time
     seen = ages >= FIRST
     return chart.points(ages[seen], share[seen])
 
@@ -153,7 +82,7 @@ def all_births(outcome) -> list[float]:
     return outcome.ground.births + outcome.across.births
 
 
-def _limit(outcome, chart: _Chart) -> list:
+def _limit(outcome, chart: AgeChart) -> list:
     """The strength; its name keeps clear of the days above it, and of the age looked at."""
     y, words = float(chart.y(1.0)), _("it tears")
     room = width_of(words, "bad_word") + 12.0
@@ -175,7 +104,7 @@ def _first(outcome) -> list[float]:
     return sorted(all_births(outcome))[:1]
 
 
-def _births(outcome, chart: _Chart) -> list:
+def _births(outcome, chart: AgeChart) -> list:
     """Mark the days on which cracks come, in ten years, and name the first that fit."""
     days = sorted(set(all_births(outcome)))
     y = float(chart.y(1.0))
@@ -188,7 +117,7 @@ def _births(outcome, chart: _Chart) -> list:
     return [*dots, *_named(days, chart, y)]
 
 
-def _named(days: list[float], chart: _Chart, y: float) -> list:
+def _named(days: list[float], chart: AgeChart, y: float) -> list:
     if not days:
         x = (chart.left + chart.right) / 2
         return [Text(x, chart.top - 12.0, _("no crack in ten years"), "note", "middle")]
@@ -202,38 +131,19 @@ def _named(days: list[float], chart: _Chart, y: float) -> list:
     return label_row(labels, chart.top - 12.0, chart.left - 10.0, chart.right + 10.0)
 
 
-def _shrinkage(outcome, chart: _Chart, frame: Frame, view: View) -> list:
+def _shrinkage(outcome, chart: AgeChart, frame: Frame, view: View) -> list:
     life = outcome.ground.pieces[0][1].life
     seen = life.ages >= FIRST
-    values = ticks(0.0, number(chart.high, "strain", view.system), 3)
-    inside = np.array([inner(float(v), "strain", view.system) for v in values])
-    texts = [
-        Text(chart.left - 8, y + 4, tick_text(v), "tick", "end")
-        for v, y in zip(values.tolist(), chart.y(inside).tolist(), strict=True)
-    ]
     title = _("It wants to shrink, {unit}").format(unit=unit("strain", view.system))
     return [
         chart.card(),
-        chart.across(inside),
-        *texts,
+        *chart.grid("strain", view, 3),
         Polyline(chart.points(life.ages[seen], life.shortening[seen]), "squeezed_line"),
         Text(frame.left, chart.top - 9, title, "label_bold"),
     ]
 
 
-def _foot(chart: _Chart) -> list:
-    """Ages below the charts, those for which there is room."""
-    ends, shapes = -np.inf, []
-    for age, words in TICKS:
-        x, half = float(chart.x(age)), width_of(words, "tick") / 2
-        shapes.append(line(x, chart.bottom, x, chart.bottom + 5, "axis"))
-        if x - half >= ends + 3.0:
-            shapes.append(Text(x, chart.bottom + 18, words, "tick", "middle"))
-            ends = x + half
-    return [line(chart.left, chart.bottom, chart.right, chart.bottom, "axis"), *shapes]
-
-
-def _now(outcome, upper: _Chart, lower: _Chart) -> list:
+def _now(outcome, upper: AgeChart, lower: AgeChart) -> list:
     """The age that is looked at, through both charts."""
     age, free = outcome.structure.age, outcome.ground.free
     x = float(upper.x(age))

@@ -67,6 +67,9 @@ def _held(worst: WorstDay, name: str, measured: str, wanted: str, system: str) -
         text = _("It is pulled too hard from below, where the mat does not lie. Make it thicker.")
         return Check("corner", name, False, measured, wanted, text)
     found = mat_cracks(it, max(state.top.peak, state.strength))
+    if found is None:
+        text = _("The mat lies too deep: it does not hold a crack that opens from above.")
+        return Check("corner", name, False, measured, wanted, text)
     width, stress = found.band.governing, float(found.held.stress)
     told = shown(width, "width", system)
     measured = _("{measured}; the mat holds the crack at {width}").format(

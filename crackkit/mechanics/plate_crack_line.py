@@ -12,33 +12,6 @@ _TURN = 6  # steps after which a line may have come back to its start
 _NEAR = 0.5  # thicknesses: closer to an edge than this the line goes straight to it
 
 
-def peak_inside(x, y, stress, rim):
-    """Place of the largest stress, a rim along the edges left out.
-
-    Thin-plate theory lets the twisting moment end at a free edge; in a plate that can shear it
-    fades over about half the thickness.
-
-    Parameters
-    ----------
-    x, y : numpy.ndarray
-        Lines of the grid along and across [mm].
-    stress : numpy.ndarray
-        Stress [MPa], rows across, columns along.
-    rim : float
-        Width of the rim [mm], 0 or more; less than half of the plate.
-
-    Returns
-    -------
-    tuple of int
-        Row and column.
-    """
-    inside_x = (x >= x[0] + rim) & (x <= x[-1] - rim)
-    inside_y = (y >= y[0] + rim) & (y <= y[-1] - rim)
-    seen = np.where(np.outer(inside_y, inside_x), stress, -np.inf)
-    row, column = np.unravel_index(int(np.argmax(seen)), seen.shape)
-    return int(row), int(column)
-
-
 def crack_line(x, y, direction, start, thickness, step=60.0, most=300):
     """Line of a crack from edge to edge.
 

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from crackkit.drawing.ground_ages import age_words
+from crackkit.drawing.age_words import age_words
 from crackkit.sandbox.holding import from_to, limit, nothing_to_hold
 from crackkit.structures.outcome import Told
 from crackkit.units import shown

@@ -5,7 +5,6 @@ from crackkit.structures.curled import Curled
 from crackkit.structures.outcome import Caution
 from crackkit.words import _
 
-LIGHT = 0.0023  # share of steel below which a mat hardly shares cracks out; ACI 360R practice
 DEEP = 1 / 3  # of the thickness: a mat deeper than this does little for the top
 
 
@@ -22,7 +21,7 @@ def cautions(it, state: Curled) -> tuple[Caution, ...]:
         "plate on springs; wheels stand still; drying of two mixes alike on paper differs by a "
         "third. What shortening adds (lesson on slabs on the ground) is not in these numbers."
     )
-    return (*_state(state), *_mat(it), Caution("estimate", text))
+    return (*_state(state), *_mat(it), *_below(it), Caution("estimate", text))
 
 
 def _state(state: Curled):
@@ -38,6 +37,12 @@ def _state(state: Curled):
             "does, so this is rather too wide than too narrow."
         )
         yield Caution("eased", text)
+
+
+def _below(it):
+    if it.under == "blotter":
+        text = _("How much a dry layer takes up is assumed here, not known: it hangs on the layer.")
+        yield Caution("assumed", text)
 
 
 def _mat(it):

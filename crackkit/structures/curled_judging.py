@@ -48,6 +48,8 @@ def _whole(state: Curled) -> str:
 def _unheld(it, line: BreakLine) -> str:
     if it.area and line.face == "bottom":
         return _("It cracks from below, and the mat lies near the top.")
+    if it.area:
+        return _("It breaks from above, and the mat lies too deep to hold it.")
     if line.corner:
         return _("The corner breaks off from above: no bar crosses the crack.")
     return _("It breaks through: no bar crosses the crack.")

@@ -6,6 +6,7 @@ from typing import ClassVar
 
 from crackkit.mechanics.bars import Bar, bar
 from crackkit.mechanics.concrete import Concrete, concrete
+from crackkit.mechanics.moisture_diffusion import THREE_YEARS as LAST_DAY
 from crackkit.structures import curled_cautions, curled_judging, curled_working, fields
 from crackkit.structures.counts import Count
 from crackkit.structures.curled import Curled
@@ -21,7 +22,6 @@ from crackkit.structures.materials import (
 from crackkit.structures.outcome import Lengthening, Outcome
 from crackkit.words import _
 
-LAST_DAY = 1095.0
 MAT_SIZES = (("none", _("none")), *BAR_SIZES)
 UNDER = (
     ("sheet", _("a sheet right below it")),

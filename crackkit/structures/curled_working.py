@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from crackkit.mechanics.plate_curl import free_curl_rise
 from crackkit.mechanics.plate_slab import PlateSlab
 from crackkit.structures.curled import Curled
 from crackkit.structures.curled_mat import mat_cracks
@@ -28,7 +29,7 @@ def _drying(it, state: Curled) -> Iterator[WorkingStep]:
     yield WorkingStep("eps_m", _("mean shrinkage"), "", dry.mean, "strain", where, topic)
     text = _("top shrinks more than the bottom, as a straight line")
     yield WorkingStep("d_eps", text, "", dry.gradient, "strain", "", topic)
-    rise = dry.gradient * it.length**2 / (8 * it.thickness)
+    rise = float(free_curl_rise(dry.gradient, it.length, it.thickness))
     text = _("edge of a strip that nothing weighs down: d_eps × L²/(8 × h)")
     yield WorkingStep("f", text, "", rise, "movement", _("geometry"), topic)
 

@@ -12,7 +12,13 @@ from crackkit.mechanics.concrete import concrete
 from crackkit.mechanics.drying_slab import DryingSlab
 from crackkit.mechanics.held_slab import creep_at_loading
 from crackkit.mechanics.humidity_shrinkage import ShrinkageHistory, shrinkage_history
-from crackkit.mechanics.moisture_diffusion import SEALED, Face, drying_history, on_ground
+from crackkit.mechanics.moisture_diffusion import (
+    SEALED,
+    THREE_YEARS,
+    Face,
+    drying_history,
+    on_ground,
+)
 from crackkit.mechanics.moisture_diffusivity import diffusivity_mc1990
 from crackkit.mechanics.monotone_curve import monotone_curve
 from crackkit.mechanics.plate_crack_line import crack_line
@@ -24,16 +30,16 @@ from crackkit.mechanics.strength_in_time import concrete_in_time
 from crackkit.mechanics.surface_stress import SurfaceStress, surface_stress
 from crackkit.structures.curled import BreakLine, Curled, Dryness, FaceStress, Patch
 from crackkit.structures.curled_mat import mat_cracks
+from crackkit.structures.materials import EXPANSION
 from crackkit.structures.member import bent_strength
 
-EXPANSION = 1e-5  # 1/K, concrete; EN 1992-1-1 3.1.3(5)
-RIM = 0.5  # thicknesses along the edges where the peak is not sought, see `peak_inside`
+RIM = 0.5  # thicknesses along the edges where the peak is not sought, see `most_stretched`
 STEPS = 49  # lines of the grid each way
 POINTS = 60  # of the curve of the rise
 CORNER = 0.45  # share of both sides: a line that ends on two edges within it cuts a corner off
 # A dry layer takes up some water from below: its air, and a film of this much mm/day. Assumed.
 BLOTTER = Face(0.80, 0.26)
-TOLD = np.array([2.0, 6.0, 14.0, 28.0, 50.0, 85.0, 140.0, 230.0, 380.0, 640.0, 1095.0])
+TOLD = np.array([2.0, 6.0, 14.0, 28.0, 50.0, 85.0, 140.0, 230.0, 380.0, 640.0, THREE_YEARS])
 """Days after curing at which the rise of the corners is worked out."""
 
 

@@ -98,6 +98,19 @@ class Ground:
         return np.max([past.tension for _start, past in self.pieces], axis=0)
 
     @property
+    def pull_in_time(self) -> tuple[np.ndarray, np.ndarray]:
+        """Ages [days] and the greatest stress over strength then [-], cracks falling sharply."""
+        ages = self.pieces[0][1].life.ages
+        # beside a crack bars have not handed all the pull back: beyond 1 nothing can tear there
+        worst = np.minimum(self.tension, 1.0)
+        births = np.unique(self.births)
+        # the day a crack comes its place bears all it can; the moment after, the next worst counts
+        after = worst[np.minimum(np.searchsorted(ages, births, side="right"), ages.size - 1)]
+        x = np.concatenate([ages, births, births])
+        order = np.argsort(x, kind="stable")
+        return x[order], np.concatenate([worst, np.ones(births.size), after])[order]
+
+    @property
     def wild(self) -> tuple[GroundCrack, ...]:
         """Cracks that came where no joint was cut for them."""
         return tuple(crack for crack in self.cracks if not crack.at_joint)

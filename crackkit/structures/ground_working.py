@@ -7,10 +7,10 @@ from crackkit.mechanics.drag import drag_joint_spacing, drag_steel, drag_stress
 from crackkit.structures import ground_rules
 from crackkit.structures.ground import Ground
 from crackkit.structures.ground_rules import HeldRule
+from crackkit.structures.materials import DIRECT_TENSION
 from crackkit.structures.outcome import WorkingStep
 from crackkit.words import _
 
-_TENSILE = {"ACI": "ACI 224.2R", "EN": "EN 1992-1-1 Table 3.1"}
 DRAG_SHARE = 2 / 3  # of the yield strength in the drag formula; common practice
 
 
@@ -52,7 +52,7 @@ def _shrinking(it, state: Ground) -> Iterator[WorkingStep]:
     text = _("free shortening at this age, cooling counted")
     yield WorkingStep("eps", text, "", state.free, "strain", _model(it), topic)
     text = _("strength under direct pull, mean, 28 days")
-    where = _TENSILE[it.code]
+    where = DIRECT_TENSION[it.code]
     yield WorkingStep("f_ct", text, "", it.hardened.tensile, "strength", where, topic)
 
 

@@ -10,6 +10,12 @@ DURATIONS = (
     ("lasting", _("lasting: months and years")),
 )
 EXPOSURES = tuple((limit.key, limit.label) for limit in crack_limits.LIMITS["ACI"])
+EXPANSION = 1e-5
+"""Thermal expansion of concrete [1/K], EN 1992-1-1 3.1.3(5)."""
+
+DIRECT_TENSION = {"ACI": "ACI 224.2R", "EN": "EN 1992-1-1 Table 3.1"}
+"""Where each family gives the strength in direct tension."""
+
 LEAST_COVER = 10.0
 """Least concrete over bars that can be chosen, whatever the rules ask for [mm]."""
 

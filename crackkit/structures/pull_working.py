@@ -5,13 +5,13 @@ from collections.abc import Iterator
 from crackkit.mechanics.bond_slip import transfer_length
 from crackkit.mechanics.crack_width import all_widths
 from crackkit.structures import tie_bars
+from crackkit.structures.materials import DIRECT_TENSION
 from crackkit.structures.member import STEEL_MODULUS
 from crackkit.structures.outcome import WorkingStep
 from crackkit.structures.pulled import PARTED, Pulled
 from crackkit.structures.width_working import width_steps
 from crackkit.words import _
 
-CLAUSES = {"ACI": "ACI 224.2R", "EN": "EN 1992-1-1 Table 3.1"}
 BOND_CLAUSES = {
     ("ribbed", "good"): _("fib Model Code 2010, 6.1.1, good bond (from memory)"),
     ("ribbed", "other"): _("fib Model Code 2010, 6.1.1, other bond (from memory)"),
@@ -38,7 +38,7 @@ def working(tie, state: Pulled) -> tuple[WorkingStep, ...]:
 
 
 def _material(tie) -> Iterator[WorkingStep]:
-    topic, clause = _("Concrete and steel"), CLAUSES[tie.code]
+    topic, clause = _("Concrete and steel"), DIRECT_TENSION[tie.code]
     yield WorkingStep("f_c", _("cylinder strength"), "", tie.strength, "strength", "", topic)
     text = _("mean strength under direct pull")
     yield WorkingStep("f_ct", text, "", tie.tensile, "strength", clause, topic)

@@ -27,6 +27,7 @@ from crackkit.mechanics.slab_cracks import (
 from crackkit.mechanics.slab_on_friction import STATIONS, Strip, grip_stiffness
 from crackkit.mechanics.strength_along import tensile_strength_along
 from crackkit.mechanics.strength_in_time import concrete_in_time
+from crackkit.structures.materials import EXPANSION
 from crackkit.structures.rib_grip import rib_grip
 
 LAST_DAY = 3650.0
@@ -35,7 +36,6 @@ LAST_DAY = 3650.0
 AGES = np.geomspace(0.5, LAST_DAY, 72)
 """Ages at which the slab is looked at [days]."""
 
-EXPANSION = 1e-5  # 1/K, concrete; EN 1992-1-1 3.1.3(5)
 COOLED = 7.0  # days over which a drop of temperature comes
 MOST = 40  # cracks at which the search stops
 

@@ -8,13 +8,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from crackkit.drawing.age_words import age_words, day_words
 from crackkit.drawing.frames import View
-from crackkit.drawing.ground_ages import age_words, day_words
 from crackkit.drawing.ground_base import base_name
 from crackkit.drawing.ground_frames import ground_layout
 from crackkit.drawing.ground_movement import drawn_larger, pieces
 from crackkit.drawing.ground_picture import before, description, picture, sheet
-from crackkit.drawing.ground_timeline import tension_in_time
 from crackkit.drawing.labels import text_boxes
 from crackkit.drawing.shapes import Circle, Polygons, Raster, every_shape, handles
 from crackkit.drawing.strip_frames import along_strip
@@ -187,7 +186,7 @@ def test_a_wider_crack_is_drawn_wider():
 @pytest.mark.parametrize("name", KNOWN)
 def test_the_timeline_reaches_one_on_the_day_of_each_crack_and_never_passes_it(name):
     state = OUTCOMES[name].ground
-    ages, share = tension_in_time(state)
+    ages, share = state.pull_in_time
     assert (np.diff(ages) >= 0).all() and share.max() <= 1.0
     births = {birth for _start, past in state.pieces for birth in past.cracks.age.tolist()}
     for birth in births:

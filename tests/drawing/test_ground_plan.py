@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from crackkit.drawing.age_words import day_words
 from crackkit.drawing.frames import Along, Frame, View
-from crackkit.drawing.ground_ages import day_words
 from crackkit.drawing.ground_cracks import (
     WIDE,
     birth_order,

@@ -15,8 +15,8 @@ from crackkit.sandbox import (
     sweep,
 )
 from crackkit.units import shown
+from tests.sandbox.printed import assert_shown_and_printed
 from tests.sandbox.test_crack_control import METRIC, said
-from tests.sandbox.test_shown import parsed
 
 
 @pytest.fixture(scope="module")
@@ -254,16 +254,7 @@ KNOWN = {
 @pytest.mark.parametrize("name", KNOWN)
 def test_every_known_choice_is_shown_and_printed(name):
     case = CrackControl(**KNOWN[name])
-    page = parsed(case.html())
-    assert (page.wrong, page.open) == ([], [])
-    assert page.images
-    for question, answer in case.answers:
-        assert question in case.html()
-        assert answer.split(",")[0] in case.html()
-    made = report(case)
-    assert made.title == case.structure.title
-    assert "a licensed engineer decide" in made.html()
-    assert [faults(sheet) for sheet in made.sheets()] == [[] for _sheet in made.sheets()]
+    assert_shown_and_printed(case)
 
 
 def test_the_report_is_written_as_page_and_as_paper(slab, tmp_path):

@@ -187,6 +187,7 @@ def test_a_shorter_bar_never_covers_more(one, data):
     path = data.draw(st.sampled_from(paths))
     item = fields.input_at(one, path)
     value = data.draw(st.floats(item.value, max(item.high, item.value)))
+    assume(_layers_apart(one))
     assert _open(one) <= _open(fields.with_value(one, path, value)) + _step(one)
 
 
@@ -199,6 +200,7 @@ def test_a_longer_bar_never_covers_less(one, data):
     item = fields.input_at(one, f"supports.{k}.{side}_reach")
     value = data.draw(st.floats(item.value, max(item.high, item.value)))
     longer = fields.with_value(one, item.path, value)
+    assume(_layers_apart(one))
     assert _open(longer) <= _open(one) + _step(one)
 
 
@@ -208,5 +210,16 @@ def _open(one: ContinuousBeam) -> float:
 
 
 def _step(one: ContinuousBeam) -> float:
-    """Two distances of stations [mm]: each of two floors knows the end of a gap to within one."""
-    return 2 * one.length / 160
+    """Distance of two stations [mm]: how exactly the ends of a gap are known."""
+    return one.length / 160
+
+
+def _layers_apart(one: ContinuousBeam) -> bool:
+    """Whether top bars lie in the upper half and bottom bars in the lower.
+
+    Elsewhere the outermost bars across a crack decide, even where they have hardly begun to grip
+    and others farther in hold more: a shorter outer bar then leaves the crack to those.
+    """
+    layers = one.member.layers
+    middle = one.depth / 2
+    return all((layer.depth < middle) == (layer.face == "top") for layer in layers)

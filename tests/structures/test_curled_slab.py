@@ -118,6 +118,14 @@ def test_a_mat_does_not_hold_what_cracks_from_below():
     assert "mat lies near the top" in outcome.verdict.why
 
 
+def test_a_mat_too_deep_holds_nothing_and_gives_no_width():
+    """A deep mat lies where the cracked slab is squeezed: no rule reads a width from it."""
+    deep = replace(loaded(40e3, 300.0, 300.0), thickness=75.0, shrinks=9e-4, steel="40", cover=37.0)
+    outcome = deep.solve()
+    assert outcome.verdict.key == UNHELD and outcome.verdict.width is None
+    assert "too deep" in outcome.verdict.why and "deep" in keys(deep)
+
+
 def test_a_foot_never_hangs_over_an_edge():
     state = loaded(20e3, 0.0, 4500.0).curled
     (wheel,) = state.patches

@@ -22,6 +22,7 @@ TICKS = (
     (100.0, _("100 d")),
     (365.0, _("1 y")),
     (1095.0, _("3 y")),
+    (3650.0, _("10 y")),
 )
 
 
@@ -60,19 +61,24 @@ class AgeChart:
         """Numbers at the left side, with lines across."""
         ends = (number(v, quantity, view.system) for v in (self.low, self.high))
         values = ticks(*ends, most)
-        heights = self.y(np.array([inner(float(v), quantity, view.system) for v in values]))
+        inside = np.array([inner(float(v), quantity, view.system) for v in values])
+        return self.across(inside, values)
+
+    def across(self, values: np.ndarray, named) -> list:
+        """Lines across at some values, and their names at the left side."""
+        heights = self.y(values)
         rows = np.empty((heights.size, 2, 2))
         rows[:, 0, 0], rows[:, 1, 0], rows[..., 1] = self.left, self.right, heights[:, None]
         texts = [
             Text(self.left - 8, y + 4, tick_text(v), "tick", "end")
-            for v, y in zip(values.tolist(), heights.tolist(), strict=True)
+            for v, y in zip(named, heights.tolist(), strict=True)
         ]
         return [Lines(rows, "grid"), *texts]
 
     def foot(self) -> list:
         """Ages below the chart, those for which there is room."""
         ends, shapes = -np.inf, []
-        for age, words in TICKS:
+        for age, words in (tick for tick in TICKS if tick[0] <= self.last):
             x, half = float(self.x(age)), width_of(words, "tick") / 2
             shapes.append(line(x, self.bottom, x, self.bottom + 5, "axis"))
             if x - half >= ends + 3.0:

@@ -5,8 +5,8 @@ The axis is logarithmic, so the grip moves a count of decades and not one of day
 
 import math
 
+from crackkit.drawing.age_words import age_words
 from crackkit.drawing.frames import View
-from crackkit.drawing.ground_ages import age_words
 from crackkit.drawing.shapes import Circle, Group, Handle, rectangle
 from crackkit.structures import fields
 from crackkit.words import _
@@ -16,12 +16,12 @@ REACH = 11.0  # half the width of what a finger may touch
 STEP = 0.05  # decades for one press of a key: some eighth more days
 
 
-def day_grip(structure, x: float, top: float, bottom: float, room: float, view: View) -> list:
+def age_grip(structure, x: float, top: float, bottom: float, room: float, view: View) -> list:
     """Draw the grip at the age.
 
     Parameters
     ----------
-    structure : GroundSlab
+    structure : GroundSlab or CurledSlab
     x, top, bottom : float
         Line of the age on the drawing.
     room : float
