@@ -1,0 +1,145 @@
+"""Triangles over points, with given edges among their sides.
+
+Delaunay's triangulation has an edge for certain where no node lies in the circle over it. So the
+points inside keep their distance from the lines, and where an edge is missing all the same, nodes
+in its circle are dropped or the edge is halved.
+"""
+
+import numpy as np
+
+from crackkit.mechanics.plane_lines import PlaneLines
+
+_ROUNDS = 2  # of smoothing, with a new triangulation after each
+_STEPS = 5  # of smoothing in a round
+_TRIES = 30
+
+
+def plane_triangles(lines, inner, field):
+    """Triangulate a body.
+
+    Parameters
+    ----------
+    lines : PlaneLines
+        Edges that the mesh must have [mm].
+    inner : numpy.ndarray
+        Points inside: x and y [mm].
+    field : SizeField
+        Sizes [mm].
+
+    Returns
+    -------
+    lines : PlaneLines
+        The edges, halved where need be [mm].
+    points : numpy.ndarray
+        Nodes: those of the lines, then others; x and y [mm].
+    triangles : numpy.ndarray of int
+        Corners of the triangles, counter-clockwise [-].
+    """
+    points = np.concatenate([lines.points, inner])
+    for _round in range(_ROUNDS):
+        triangles = _delaunay_inside(lines, points)[0]
+        points = _smoothed(points, triangles, len(lines.points), field)
+    for _try in range(_TRIES):
+        triangles, missing = _delaunay_inside(lines, points)
+        if not missing.any():
+            return lines, *_used(points, triangles, len(lines.points))
+        lines, points = _mended(lines, points, missing)
+    raise ArithmeticError("no mesh with all of its edges was found")
+
+
+def _delaunay_inside(lines, points):
+    """Triangles inside of the body, and which edges are missing."""
+    from scipy.sparse import coo_array
+    from scipy.sparse.csgraph import connected_components
+    from scipy.spatial import Delaunay
+
+    low, high = lines.points.min(axis=0), lines.points.max(axis=0)
+    middle, size = 0.5 * (low + high), (high - low).max()
+    frame = size * np.array([[-1.5, -1.4], [1.4, -1.5], [1.5, 1.4], [-1.4, 1.5]])
+    found = Delaunay(np.concatenate([points - middle, frame]))
+    triangles, beside = found.simplices, found.neighbors
+    count = len(points) + len(frame)
+    # Side k of a triangle is opposite to its corner k.
+    keys = np.roll(triangles, -1, axis=1) * np.int64(count) + np.roll(triangles, -2, axis=1)
+    forward = lines.edges @ np.array([count, 1])
+    backward = lines.edges @ np.array([1, count])
+    order = np.argsort(keys, axis=None)
+    flat = keys.ravel()[order]
+    at = np.minimum(np.searchsorted(flat, forward), flat.size - 1)
+    missing = flat[at] != forward
+    barrier = np.isin(keys, forward) | np.isin(keys, backward)
+    row, side = np.nonzero(~barrier & (beside >= 0))
+    graph = coo_array((np.ones(row.size, bool), (row, beside[row, side])), shape=(len(beside),) * 2)
+    part = connected_components(graph, directed=False)[1]
+    body = part[order[at[~missing]] // 3]
+    inside = np.isin(part, body)
+    return triangles[inside].astype(int), missing
+
+
+def _smoothed(points, triangles, fixed, field):
+    """Move free points towards the middles of their triangles, weighed by area over size."""
+    points = points.copy()
+    size = field.at(points)[triangles].mean(axis=1)
+    flat, count = triangles.ravel(), len(points)
+    for _step in range(_STEPS):
+        corner = points[triangles]
+        middle = corner.mean(axis=1)
+        u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
+        weight = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / size**3
+        total = np.bincount(flat, np.repeat(weight, 3), count)
+        total[total == 0] = 1.0
+        for k in (0, 1):
+            moved = np.bincount(flat, np.repeat(weight * middle[:, k], 3), count) / total
+            points[fixed:, k] = moved[fixed:]
+    return points
+
+
+def _mended(lines, points, missing):
+    """Without free nodes in the circles of missing edges; these edges halved if there are none."""
+    fixed = len(lines.points)
+    ends = lines.points[lines.edges[missing]]
+    centre, radius = ends.mean(axis=1), 0.5 * np.hypot(*(ends[:, 1] - ends[:, 0]).T)
+    far = np.hypot(*(points[fixed:, None] - centre).transpose(2, 0, 1))
+    close = (far < radius * 1.001).any(axis=1)
+    if close.any():
+        return lines, np.concatenate([points[:fixed], points[fixed:][~close]])
+    return _halved(lines, missing, points[fixed:])
+
+
+def _halved(lines, missing, inner):
+    """Lines with some edges halved, and all points."""
+    count, fixed = missing.sum(), len(lines.points)
+    new = np.zeros(missing.size, dtype=int)
+    new[missing] = fixed + np.arange(count)
+    twice = np.repeat(np.arange(missing.size), 1 + missing)
+    again = np.append(False, twice[1:] == twice[:-1])
+    cut = missing[twice]
+    edges = lines.edges[twice]
+    edges[cut & ~again, 1] = new[twice[cut & ~again]]
+    edges[again, 0] = new[twice[again]]
+    points = np.concatenate([lines.points, lines.middles[missing]])
+    middles = lines.middles[twice]
+    ends = points[edges]
+    middles[cut] = _arc_middles(ends[cut], lines.points[lines.edges][twice[cut]], middles[cut])
+    lines = PlaneLines(points, edges, middles, lines.owner[twice])
+    return lines, np.concatenate([points, inner])
+
+
+def _arc_middles(ends, whole, middle):
+    """Middles of halves of arcs, each whole arc given by its ends and its middle."""
+    chord = (whole[:, 1] - whole[:, 0]) @ np.array([1.0, 1j])
+    sag = (middle - whole.mean(axis=1)) @ np.array([1.0, 1j]) / chord
+    # An arc of angle 4a has the sag tan(a)/2 of its chord; its half tan(a/2)/2.
+    part = (ends[:, 1] - ends[:, 0]) @ np.array([1.0, 1j])
+    found = ends.mean(axis=1) @ np.array([1.0, 1j])
+    found = found + 0.5j * np.tan(0.5 * np.arctan(2.0 * sag.imag)) * part
+    return np.stack([found.real, found.imag], axis=1)
+
+
+def _used(points, triangles, fixed):
+    """Points and triangles without the free points that no triangle uses."""
+    used = np.zeros(len(points), dtype=bool)
+    used[triangles] = True
+    used[:fixed] = True
+    number = np.cumsum(used) - 1
+    return points[used], number[triangles]
