@@ -27,30 +27,52 @@ def located(mesh, places):
         Shares of its three corners [-], shape (p, 3).
     """
     at = np.atleast_2d(np.asarray(places, dtype=float))
-    corners = mesh.points[mesh.triangles]
+    corners = _within_reach(mesh.points[mesh.triangles], at)
     found, shares = np.full(len(at), -1), np.full((len(at), 3), np.nan)
     for candidates in (_near, _around):
         missing = np.flatnonzero(found < 0)
-        if missing.size:
-            rows, which = candidates(corners, at[missing])
+        if missing.size and len(corners[0]):
+            rows, which = candidates(corners[0], at[missing])
             _keep(corners, at, (missing[rows], which), found, shares)
     return found, shares
 
 
+def _within_reach(corners, at):
+    """Nodes of the triangles whose boxes meet the box of all places, and their numbers."""
+    low, high = _boxes(corners)
+    near = ((low <= at.max(axis=0)) & (high >= at.min(axis=0))).all(axis=1)
+    return corners[near], np.flatnonzero(near)
+
+
+def _boxes(corners):
+    low, high = corners.min(axis=1), corners.max(axis=1)
+    room = 0.05 * (high - low)  # for sides that bulge between their nodes
+    return low - room, high + room
+
+
 def _near(corners, at):
-    """Pairs of places and of the triangles whose middles are nearest."""
+    """Pair each place with the best of the triangles whose middles are nearest."""
     from scipy.spatial import cKDTree
 
     k = min(_NEAREST, len(corners))
-    _distance, which = cKDTree(corners[:, :3].mean(axis=1)).query(at, k=[*range(1, k + 1)])
-    return np.repeat(np.arange(len(at)), k), which.ravel()
+    tree = cKDTree(corners[:, :3].mean(axis=1), balanced_tree=False, compact_nodes=False)
+    which = tree.query(at, k=[*range(1, k + 1)])[1]
+    a, b, c = (corners[which, j] for j in range(3))
+    first, second, gap = b - a, c - a, at[:, None] - a
+    det = _cross(first, second)
+    shares = _cross(gap, second) / det, _cross(first, gap) / det
+    depth = np.minimum(np.minimum(*shares), 1 - shares[0] - shares[1])
+    rows = np.arange(len(at))
+    return rows, which[rows, np.argmax(depth, axis=1)]
+
+
+def _cross(a, b):
+    return a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
 
 
 def _around(corners, at):
-    """Pairs of places and of all triangles in whose boxes they lie."""
-    low, high = corners.min(axis=1), corners.max(axis=1)
-    room = 0.05 * (high - low)  # for sides that bulge between their nodes
-    low, high = low - room, high + room
+    """Pair places with all triangles in whose boxes they lie."""
+    low, high = _boxes(corners)
     pairs, step = [], max(1, _CHUNK // len(corners))
     for k in range(0, len(at), step):
         p = at[k : k + step, None]
@@ -62,11 +84,11 @@ def _around(corners, at):
 def _keep(corners, at, pairs, found, shares):
     """Note the pairs that fit; of several triangles the one in which the place lies deepest."""
     rows, which = pairs
-    share = _shares(corners[which], at[rows])
+    share = _shares(corners[0][which], at[rows])
     depth = share.min(axis=1)
     order = np.argsort(depth, kind="stable")
     order = order[depth[order] >= -_TOLERANCE]
-    found[rows[order]], shares[rows[order]] = which[order], share[order]
+    found[rows[order]], shares[rows[order]] = corners[1][which[order]], share[order]
 
 
 def _shares(corners, at):
@@ -75,10 +97,9 @@ def _shares(corners, at):
     for _round in range(_ROUNDS):
         gap = at - (shapes(share)[:, None] @ corners)[:, 0]
         J = shape_slopes(share) @ corners
-        det = J[:, 0, 0] * J[:, 1, 1] - J[:, 0, 1] * J[:, 1, 0]
+        det = _cross(J[:, 0], J[:, 1])
         det = np.where(det == 0, np.inf, det)
-        b = (gap[:, 0] * J[:, 1, 1] - gap[:, 1] * J[:, 1, 0]) / det
-        c = (gap[:, 1] * J[:, 0, 0] - gap[:, 0] * J[:, 0, 1]) / det
+        b, c = _cross(gap, J[:, 1]) / det, _cross(J[:, 0], gap) / det
         share += np.stack([-b - c, b, c], axis=1)
         np.clip(share, -2.0, 3.0, out=share)  # far triangles must not run away
         if max(abs(b).max(initial=0.0), abs(c).max(initial=0.0)) < 1e-12:

@@ -17,7 +17,7 @@ class Hold:
     Parameters
     ----------
     where : str or array_like of int
-        Name of a side, or numbers of nodes.
+        Name of a side, or numbers of nodes [-].
     direction : str
         "x", "y", or "normal" (square to the side; for sides only).
     stiffness : float
@@ -72,9 +72,9 @@ def side_nodes(mesh, name):
     ValueError
         If no side has the name.
     """
-    edges = _edges(mesh, name)
-    walk = np.r_[edges[:, [0, 2]].ravel(), edges[-1, 1]]
-    return walk[:-1] if walk[0] == walk[-1] else walk
+    walk = _edges(mesh, name)[:, [0, 2, 1]].ravel()
+    # The end of an edge begins the next one, except where a crack opens on the side.
+    return walk[np.sort(np.unique(walk, return_index=True)[1])]
 
 
 def _edges(mesh, name):
