@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crackkit.mechanics.plane_lines import CRACK
+from crackkit.mechanics.plane_pieces import CRACK
 
 
 @dataclass(frozen=True)

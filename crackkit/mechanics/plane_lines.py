@@ -7,12 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crackkit.mechanics.plane_outline import PlaneSide
-from crackkit.words import _
-
-CRACK = -1
-"""Number that stands for the line of the crack where others are the numbers of sides."""
-_SAME = 1e-7  # distance that counts as none, in sizes of the outline
+from crackkit.mechanics.plane_pieces import CRACK
 
 
 @dataclass(frozen=True)
@@ -28,13 +23,22 @@ class PlaneLines:
     middles : numpy.ndarray
         Middle of each edge, on the arc where there is one: x and y [mm].
     owner : numpy.ndarray of int
-        Number of the side of the outline that each edge belongs to [-]; CRACK on the crack.
+        Number of the side of the outline that each edge belongs to [-]; CRACK on the crack, AXIS
+        on an axis.
+    half : bool
+        Whether the lines go round one half of the body, along an axis.
     """
 
     points: np.ndarray
     edges: np.ndarray
     middles: np.ndarray
     owner: np.ndarray
+    half: bool = False
+
+    @property
+    def rim(self):
+        """Edges that go round what is to be meshed: first and second node of each [-]."""
+        return self.edges if self.half else self.edges[self.owner != CRACK]
 
     @property
     def crack_nodes(self):
@@ -43,31 +47,27 @@ class PlaneLines:
         return np.append(edges[:, 0], edges[-1:, 1])
 
 
-def plane_lines(outline, field, crack, per_turn):
-    """Place nodes on the sides of an outline and along a crack.
+def plane_lines(pieces, owners, field, per_turn, half=False):
+    """Place nodes on lines.
 
     Parameters
     ----------
-    outline : PlaneOutline
-        The body [mm].
+    pieces : list of PlaneSide
+        The lines; where they meet, their ends are the same exactly [mm].
+    owners : list of int
+        What each piece belongs to [-]: the number of a side, CRACK or AXIS.
     field : SizeField
         Sizes [mm].
-    crack : numpy.ndarray
-        Corners of the line of the crack from its mouth on [mm]; no rows without one.
     per_turn : int
         Pieces of a full circle [-] at least.
+    half : bool
+        Whether the lines go round one half of the body.
 
     Returns
     -------
     PlaneLines
         Places in [mm].
-
-    Raises
-    ------
-    ValueError
-        If the crack does not begin on a side.
     """
-    pieces, owner = _pieces(outline, crack)
     least = [int(np.ceil(abs(p.turn) * per_turn / (2.0 * np.pi) - 1e-6)) for p in pieces]
     piece, share = _cut_by_size(pieces, field, np.maximum(least, 1))
     vertex = {}
@@ -83,7 +83,9 @@ def plane_lines(outline, field, crack, per_turn):
     walk = _Walk(pieces)
     points = np.concatenate([np.array(list(vertex)), walk.at(piece[inside], share[inside])])
     middles = walk.at(piece, 0.5 * (share + end_share))
-    return PlaneLines(points, np.stack([nodes[:-1], second], axis=1), middles, owner[piece])
+    return PlaneLines(
+        points, np.stack([nodes[:-1], second], axis=1), middles, np.array(owners)[piece], half
+    )
 
 
 class _Walk:
@@ -136,33 +138,3 @@ def _sampled(walk, field):
     piece, share, width = (np.concatenate(each) for each in zip(*done, strict=True))
     order = np.lexsort((share, piece))
     return piece[order], share[order], width[order]
-
-
-def _pieces(outline, crack):
-    """Sides, cut where the crack begins or ends on them, and the pieces of the crack."""
-    sides = [(side, k) for k, side in enumerate(outline.sides)]
-    if not len(crack):
-        return [side for side, _k in sides], np.arange(len(sides))
-    far = float(np.ptp(outline.box, axis=0).max())
-    line = [tuple(map(float, point)) for point in crack]
-    sides, mouth = _joined(sides, line[0], _SAME * far)
-    if mouth is None:
-        raise ValueError(_("A crack begins on a side."))
-    sides, tip = _joined(sides, line[-1], _SAME * far)
-    line[0], line[-1] = mouth, tip or line[-1]
-    parts = [PlaneSide("crack", a, b) for a, b in zip(line, line[1:], strict=False)]
-    pieces = [side for side, _k in sides] + parts
-    return pieces, np.array([k for _side, k in sides] + [CRACK] * len(parts))
-
-
-def _joined(sides, point, near):
-    """Sides with one of them cut at a point, and the point exactly; None where none is near."""
-    for side, _k in sides:
-        if abs(complex(*side.start) - complex(*point)) <= near:
-            return sides, side.start
-    for place, (side, k) in enumerate(sides):
-        share, distance = side.share_of(point)
-        if distance <= near and 0.0 < share < 1.0:
-            both = side.cut_at([share])
-            return sides[:place] + [(b, k) for b in both] + sides[place + 1 :], both[0].end
-    return sides, None

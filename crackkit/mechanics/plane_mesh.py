@@ -9,10 +9,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.plane_faces import CrackFaces, split
-from crackkit.mechanics.plane_lines import CRACK, plane_lines
-from crackkit.mechanics.plane_points import inner_points
+from crackkit.mechanics.plane_lines import plane_lines
+from crackkit.mechanics.plane_mirror import half_pieces, mirror_axis, whole
+from crackkit.mechanics.plane_pieces import CRACK, plane_pieces
+from crackkit.mechanics.plane_points import inner_points, inside
 from crackkit.mechanics.plane_size import MeshSize, size_field
 from crackkit.mechanics.plane_triangles import plane_triangles
+from crackkit.words import _
 
 _NO_LINE = np.empty((0, 2))
 
@@ -71,15 +74,28 @@ def mesh(outline, size=None, corners=None, crack=None):
     size = size or MeshSize()
     corners = outline.inside_corners if corners is None else np.reshape(corners, (-1, 2))
     crack = _NO_LINE if crack is None else np.asarray(crack, dtype=float).reshape(-1, 2)
-    field = size_field(outline, size, corners, crack)
-    lines = plane_lines(outline, field, crack, size.per_turn)
-    inner = inner_points(outline, field, lines)
-    lines, points, triangles = plane_triangles(lines, inner, field)
+    lines, points, triangles = _straight(outline, size, corners, crack)
     points, triangles = _quadratic(lines, points, triangles)
     faces = None
     if len(crack):
         points, triangles, faces = split(lines, points, triangles)
     return PlaneMesh(points, triangles, _sides(outline, lines, triangles, faces), faces)
+
+
+def _straight(outline, size, corners, crack):
+    """Mesh of triangles without middles; of a body that is even, one half and its reflection."""
+    field = size_field(outline, size, corners, crack)
+    axis = mirror_axis(outline, corners, crack)
+    if axis:
+        field = field.left_of(axis)
+        pieces, owners = half_pieces(outline, crack, axis)
+    else:
+        pieces, owners = plane_pieces(outline, crack)
+    lines = plane_lines(pieces, owners, field, size.per_turn, half=axis is not None)
+    if not axis and not inside(lines.middles[lines.owner == CRACK], lines).all():
+        raise ValueError(_("A crack begins on a side and runs inside of the body."))
+    found = plane_triangles(lines, inner_points(outline, field, lines), field)
+    return whole(outline, *found, axis) if axis else found
 
 
 def _quadratic(lines, points, triangles):

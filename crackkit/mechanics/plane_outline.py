@@ -194,6 +194,11 @@ class PlaneOutline:
         return np.array([points.min(axis=0), points.max(axis=0)])
 
     @cached_property
+    def reach(self):
+        """Greater size of the box [mm]."""
+        return float(np.ptp(self.box, axis=0).max())
+
+    @cached_property
     def inside_corners(self):
         """Sharp corners at which the body fills more than half a turn: x and y of each [mm]."""
         found = [

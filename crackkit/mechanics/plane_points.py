@@ -7,6 +7,8 @@ source asks for less than the greatest size they lie in a lattice of equal trian
 
 import numpy as np
 
+from crackkit.mechanics.plane_size import grown
+
 _ROW = 0.866  # distance of rows of equal triangles, in sides
 
 
@@ -27,14 +29,14 @@ def inner_points(outline, field, lines):
     points : numpy.ndarray
         x and y [mm], one row for each.
     """
-    reach = float(np.ptp(outline.box, axis=0).max())
+    reach = outline.reach
     found = [_rings(field, row, lines, reach) for row in field.points]
     found += [_beside_line(field, row, reach) for row in field.lines]
     found += [_beside_arc(field, row, reach) for row in field.arcs]
     found.append(_lattice(outline.box, field.largest))
     points = np.concatenate(found)
     source = np.repeat(np.arange(len(found)), [len(each) for each in found])
-    low, high = outline.box
+    low, high = lines.points.min(axis=0), lines.points.max(axis=0)
     kept = ((points > low) & (points < high)).all(axis=1)
     points, source = points[kept], source[kept]
     asked = field.each(points[:, 0], points[:, 1])
@@ -43,21 +45,21 @@ def inner_points(outline, field, lines):
     points, size = points[kept], size[kept]
     kept = _far_from_lines(points, size, lines)
     points, size = points[kept], size[kept]
-    kept = _inside(points, lines)
+    kept = inside(points, lines)
     points, size = points[kept], size[kept]
-    return points[_thinned(points, size)]
+    return points[thinned(points, size)]
 
 
-def _distances(start, size, field, reach):
+def _distances(start, own, field, reach):
     """Distances of rows from a source that asks for a size, the first given, and sizes there."""
     far, found = start, []
-    while far < reach and size + field.growth * far < field.largest:
+    while far < reach and grown(own, far, field.growth) < field.largest:
         found.append(far)
-        # Half a row here and half a row there.
-        step = _ROW * (size + field.growth * far)
-        far += step * (1.0 + 0.5 * field.growth * _ROW)
+        step = _ROW * grown(own, far, field.growth)
+        # Half by the size of this row and half by that of the next one.
+        far += 0.5 * (step + _ROW * grown(own, far + step, field.growth))
     far = np.array(found)
-    return far, size + field.growth * far
+    return far, grown(own, far, field.growth)
 
 
 def _rings(field, source, lines, reach):
@@ -121,7 +123,7 @@ def _lattice(box, size):
     return box.mean(axis=0) + points
 
 
-def _far_from_lines(points, size, lines, share=0.55):
+def _far_from_lines(points, size, lines, share=0.5):
     """Whether points are a good half of a side away from all lines."""
     from scipy.spatial import cKDTree
 
@@ -133,11 +135,22 @@ def _far_from_lines(points, size, lines, share=0.55):
     return far > share * size
 
 
-def _inside(points, lines):
-    """Whether points lie in the body, by the number of edges to their right."""
-    from crackkit.mechanics.plane_lines import CRACK
+def inside(points, lines):
+    """Tell whether points lie in what is to be meshed.
 
-    edges = lines.edges[lines.owner != CRACK]
+    Parameters
+    ----------
+    points : numpy.ndarray
+        x and y [mm], one row for each.
+    lines : PlaneLines
+        Lines, some of which go round it [mm].
+
+    Returns
+    -------
+    numpy.ndarray of bool
+        True where the number of edges to the right of the point is odd.
+    """
+    edges = lines.rim
     (x0, y0), (x1, y1) = lines.points[edges[:, 0]].T, lines.points[edges[:, 1]].T
     x, y = points[:, :1], points[:, 1:]
     spans = (y0 <= y) != (y1 <= y)
@@ -146,8 +159,23 @@ def _inside(points, lines):
     return (spans & (crossing > x)).sum(axis=1) % 2 == 1
 
 
-def _thinned(points, size, share=0.6):
-    """Which points stay when of two that are too close together the later one goes."""
+def thinned(points, size, share=0.55):
+    """Which points stay when of two that are too close together the later one goes.
+
+    Parameters
+    ----------
+    points : numpy.ndarray
+        x and y [mm], one row for each.
+    size : numpy.ndarray
+        Size asked for at each [mm].
+    share : float
+        Least distance as a share of the size [-].
+
+    Returns
+    -------
+    numpy.ndarray of bool
+        True for those that stay.
+    """
     from scipy.spatial import cKDTree
 
     stays = np.ones(len(points), dtype=bool)

@@ -79,6 +79,28 @@ class SizeField:
         """Number of sources [-]."""
         return len(self.points) + len(self.lines) + len(self.arcs)
 
+    def left_of(self, axis):
+        """Leave out sources that lie on the right of an axis.
+
+        Parameters
+        ----------
+        axis : MirrorAxis
+            The axis [mm].
+
+        Returns
+        -------
+        SizeField
+            The same on the left of the axis, if the sources are even about it.
+        """
+        near = -1e-6 * self.largest
+        turned = self.arcs[:, 3]
+        tops = self.arcs[:, :2] + self.arcs[:, 2:3] * np.stack(
+            [np.cos(turned), np.sin(turned)], axis=1
+        )
+        points = self.points[axis.height(self.points[:, :2]) > near]
+        arcs = self.arcs[axis.height(tops) > near]
+        return SizeField(self.largest, self.growth, points, self.lines, arcs)
+
     def each(self, x, y):
         """Size that each source asks for.
 
@@ -100,7 +122,7 @@ class SizeField:
         far[p:s] = _distance_to_lines(x, y, self.lines)
         far[s:] = _distance_to_arcs(x, y, self.arcs)
         own = np.concatenate([self.points[:, -1], self.lines[:, -1], self.arcs[:, -1]])
-        asked[:-1] = own[:, None] + self.growth * far
+        asked[:-1] = grown(own[:, None], far, self.growth)
         asked[-1] = self.largest
         return asked
 
@@ -118,6 +140,26 @@ class SizeField:
             Sizes [mm].
         """
         return self.each(points[:, 0], points[:, 1]).min(axis=0)
+
+
+def grown(own, far, growth):
+    """Size at a distance from a source: the source's own for one triangle, then growing.
+
+    Parameters
+    ----------
+    own : array_like
+        Size at the source [mm].
+    far : array_like
+        Distance from it [mm].
+    growth : float
+        How much the size grows for each mm beyond the first triangle [-].
+
+    Returns
+    -------
+    numpy.ndarray
+        Size [mm].
+    """
+    return own + growth * np.maximum(far - own, 0.0)
 
 
 def size_field(outline, size, corners, crack):
@@ -144,6 +186,9 @@ def size_field(outline, size, corners, crack):
         (*a, *b, min(size.crack, size.largest)) for a, b in zip(crack, crack[1:], strict=False)
     ]
     points += [(x, y, min(size.crack, size.largest)) for x, y in crack]
+    # A side shorter than the triangles beside it would make them flat.
+    short = (side for side in outline.sides if side.length < size.largest)
+    points += [(*end, side.length) for side in short for end in (side.start, side.end)]
     arcs = []
     for side in (side for side in outline.sides if side.turn):
         own = min(size.largest, 2.0 * np.pi * side.radius / size.per_turn)

@@ -8,9 +8,11 @@ in its circle are dropped or the edge is halved.
 import numpy as np
 
 from crackkit.mechanics.plane_lines import PlaneLines
+from crackkit.mechanics.plane_points import thinned
 
 _ROUNDS = 2  # of smoothing, with a new triangulation after each
-_STEPS = 5  # of smoothing in a round
+_STEPS = 3  # of smoothing in a round
+_WIDEST = 0.85  # radius of the circle through the corners of a triangle, in sizes; equal sides 0.58
 _TRIES = 30
 
 
@@ -36,8 +38,12 @@ def plane_triangles(lines, inner, field):
         Corners of the triangles, counter-clockwise [-].
     """
     points = np.concatenate([lines.points, inner])
+    triangles = _delaunay_inside(lines, points)[0]
+    more = _fillings(points, triangles, field)
+    points = np.concatenate([points, more])
     for _round in range(_ROUNDS):
-        triangles = _delaunay_inside(lines, points)[0]
+        if len(more) or _round:
+            triangles = _delaunay_inside(lines, points)[0]
         points = _smoothed(points, triangles, len(lines.points), field)
     for _try in range(_TRIES):
         triangles, missing = _delaunay_inside(lines, points)
@@ -76,6 +82,17 @@ def _delaunay_inside(lines, points):
     return triangles[inside].astype(int), missing
 
 
+def _fillings(points, triangles, field):
+    """Points in the middles of triangles that are too large."""
+    a, b, c = (points[triangles[:, k]] @ np.array([1.0, 1j]) for k in (0, 1, 2))
+    area = 0.5 * ((b - a).conjugate() * (c - a)).imag
+    middle = (a + b + c) / 3.0
+    middle = np.stack([middle.real, middle.imag], axis=1)
+    size = field.at(middle)
+    large = abs((b - a) * (c - b) * (a - c)) > 4.0 * area * _WIDEST * size
+    return middle[large][thinned(middle[large], size[large])]
+
+
 def _smoothed(points, triangles, fixed, field):
     """Move free points towards the middles of their triangles, weighed by area over size."""
     points = points.copy()
@@ -85,7 +102,7 @@ def _smoothed(points, triangles, fixed, field):
         corner = points[triangles]
         middle = corner.mean(axis=1)
         u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
-        weight = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / size**3
+        weight = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / size**1.5
         total = np.bincount(flat, np.repeat(weight, 3), count)
         total[total == 0] = 1.0
         for k in (0, 1):
@@ -121,7 +138,7 @@ def _halved(lines, missing, inner):
     middles = lines.middles[twice]
     ends = points[edges]
     middles[cut] = _arc_middles(ends[cut], lines.points[lines.edges][twice[cut]], middles[cut])
-    lines = PlaneLines(points, edges, middles, lines.owner[twice])
+    lines = PlaneLines(points, edges, middles, lines.owner[twice], lines.half)
     return lines, np.concatenate([points, inner])
 
 
