@@ -19,7 +19,7 @@ from crackkit.words import _
 
 _RINGS, _HEAD, _STEP = 2.0, 2.0, 1.6
 _PLACES, _WEIGHTS = np.polynomial.legendre.leggauss(3)
-_NEAR = 1e-6
+_NEAR, _SMOOTH = 1e-6, 0.97
 _CORNERS = shape_slopes(np.eye(3))
 
 
@@ -84,7 +84,9 @@ def _wedges(corners, node):
     slopes = _CORNERS[node] @ corners
     # Along the shares of the second and third corner; the first is what both run away from.
     one, two = slopes[:, 0], slopes[:, 1]
-    ways = np.stack([np.stack([one, two]), np.stack([two - one, -one]), np.stack([-two, one - two])])
+    ways = np.stack(
+        [np.stack([one, two]), np.stack([two - one, -one]), np.stack([-two, one - two])]
+    )
     a, b = ways[node, :, np.arange(len(node))].transpose(1, 0, 2)
     start = np.arctan2(a[:, 1], a[:, 0])
     return start, np.arctan2(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0], (a * b).sum(axis=1))
@@ -220,18 +222,20 @@ def _paths(mesh, place, corner, length, ways):
 
 
 def _graded_places(first, length, exponent):
-    """Gauss places from `first` to `length` in growing pieces, and their shares in the mean.
+    """Gauss places on growing pieces of the line, and their shares in the mean.
 
-    What lies before `first` follows from the piece that comes next, where the stress goes as r to
-    the power of lam - 1: the integral over 0 to a is to that over a to c as a^lam to c^lam - a^lam.
+    At a sharp corner the places begin at `first`. What lies before it follows from the piece that
+    comes next, where the stress goes as r to the power of lam - 1: the integral over 0 to a is to
+    that over a to c as a^lam to c^lam - a^lam.
     """
-    head = _HEAD * first
+    head, is_sharp = _HEAD * first, exponent < _SMOOTH
     count = int(np.ceil(np.log(length / head) / np.log(_STEP)))
-    ends = np.r_[first, np.geomspace(head, length, count + 1)]
+    ends = np.r_[first if is_sharp else 0.0, np.geomspace(head, length, count + 1)]
     half = 0.5 * np.diff(ends)
     r = (ends[:-1] + half)[:, None] + half[:, None] * _PLACES
     weights = half[:, None] * _WEIGHTS / length
-    weights[0] *= 1.0 + 1.0 / (_HEAD**exponent - 1.0)
+    if is_sharp:
+        weights[0] *= 1.0 + 1.0 / (_HEAD**exponent - 1.0)
     return r.ravel(), weights.ravel()
 
 
