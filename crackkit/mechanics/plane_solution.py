@@ -6,6 +6,7 @@ from functools import cached_property
 import numpy as np
 
 from crackkit.mechanics.plane_elements import PlaneElements, Sheet
+from crackkit.mechanics.plane_factor import PlaneFactor, plane_factor
 from crackkit.mechanics.plane_supports import fixed_movements, springs
 from crackkit.mechanics.stress_field import principal_stresses
 from crackkit.words import _
@@ -32,8 +33,9 @@ class PlaneBody:
         Movements that rigid holds give [mm], shape (2 n,); not a number where free.
     pushes : numpy.ndarray
         Forces of springs that are moved [N], shape (2 n,).
-    factor : scipy.sparse.linalg.SuperLU
-        Factors of the stiffness, rigid holds counted in [N/mm].
+    factor : PlaneFactor
+        Factors of the stiffness, rigid holds counted in [N/mm]; its `condensed` is the stiffness
+        as the nodes feel it that were kept for last.
     """
 
     mesh: object
@@ -42,7 +44,7 @@ class PlaneBody:
     stiffness: object
     given: np.ndarray
     pushes: np.ndarray
-    factor: object
+    factor: PlaneFactor
 
     @cached_property
     def is_free(self):
@@ -226,7 +228,7 @@ def principal(stress):
     return principal_stresses(stress[..., 0], stress[..., 1], stress[..., 2])
 
 
-def plane_body(mesh, sheet, holds=(), extra=None):
+def plane_body(mesh, sheet, holds=(), extra=None, last=None):
     """Make a slab ready to be solved.
 
     Parameters
@@ -240,6 +242,8 @@ def plane_body(mesh, sheet, holds=(), extra=None):
     extra : scipy.sparse.sparray, optional
         Stiffness of anything else between the nodes [N/mm], shape (2 n, 2 n), symmetric: springs
         across a crack, the friction of a base.
+    last : array_like of int, optional
+        Nodes for which `PlaneFactor.condensed` is wanted [-], such as those of a crack.
 
     Returns
     -------
@@ -257,19 +261,8 @@ def plane_body(mesh, sheet, holds=(), extra=None):
     given = fixed_movements(mesh, holds)
     _refuse_loose(elements.points, given, added)
     K = (elements.stiffness(sheet) + added).tocsr() if added.nnz else elements.stiffness(sheet)
-    return PlaneBody(mesh, sheet, elements, K, given, pushes, _factor(K, np.isnan(given)))
-
-
-def _factor(K, is_free):
-    """Factors of K with the rows and columns of what is held replaced by its diagonal."""
-    from scipy.sparse import csc_array
-    from scipy.sparse.linalg import splu
-
-    rows = np.repeat(np.arange(K.shape[0]), np.diff(K.indptr))
-    keep = (is_free[rows] & is_free[K.indices]) | (rows == K.indices)
-    held = csc_array((np.where(keep, K.data, 0.0), K.indices, K.indptr), shape=K.shape)
-    options = {"SymmetricMode": True}
-    return splu(held, permc_spec="MMD_AT_PLUS_A", diag_pivot_thresh=0.0, options=options)
+    factor = plane_factor(K, np.isnan(given), last)
+    return PlaneBody(mesh, sheet, elements, K, given, pushes, factor)
 
 
 def _refuse_loose(points, given, added):
