@@ -1,0 +1,320 @@
+"""Bars that cross a crack in the plane of a slab: where, how they are anchored, how hard they pull.
+
+A bar is a spring between the concrete on one side of the crack and that on the other. Its ends
+hold on to the concrete over some length, not at a point, so its elongation is the mean movement
+along itself over such a length on one side, less that on the other. It pulls along itself only: a
+bar that crosses at a slant acts by the cosine, and dowel action (a bar that is bent where the
+faces slide) is neglected. Seen in its plane, a slab has no depth: whether the bar lies near the
+face where the crack is widest is not asked here.
+"""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from crackkit.mechanics.bond import BondLaw
+
+_GRIP = 20.0  # diameters over which a bar hands its force to the concrete
+_CONFINED = 5.0  # diameters of cover from which a bar pulls out and does not split its cover
+_FINE = 2e-3  # mm of elongation below which the law is a straight line
+_STATIONS = 12
+_TABLE = np.concatenate([[0.0], np.geomspace(_FINE, 10.0, 140)])  # mm
+
+
+@dataclass(frozen=True)
+class SlabBar:
+    """A straight bar, or several one above the other, in the plane of a slab.
+
+    Parameters
+    ----------
+    start, end : tuple of float
+        Its ends, x and y [mm].
+    diameter : float
+        Diameter [mm], above 0.
+    area : float
+        Area of its cross-section [mm2], above 0.
+    bond : BondLaw
+        How the concrete holds it; see `near_surface` where its cover is small.
+    number : int
+        Bars one above the other [-].
+    modulus : float
+        Modulus of steel [MPa].
+    yield_stress : float
+        Stress at which it yields [MPa].
+    """
+
+    start: tuple
+    end: tuple
+    diameter: float
+    area: float
+    bond: BondLaw
+    number: int = 1
+    modulus: float = 200e3
+    yield_stress: float = 500.0
+
+    def stress(self, elongation, anchorage):
+        """Stress where the bar crosses the crack.
+
+        Bond does as much work as the bar takes up: stress^2 = (8 Es/phi) integral of tau ds up
+        to half of the elongation, for a bar that is long (Balazs 1993, ACI Materials Journal
+        90(4), from memory). A short end slips as a whole; it holds no more than its surface
+        times the bond stress. Squeezed, the bar does nothing: the concrete does it.
+
+        Parameters
+        ----------
+        elongation : array_like
+            Elongation across the crack [mm].
+        anchorage : float
+            Length of bar on that side of the crack where it is shorter [mm], above 0.
+
+        Returns
+        -------
+        numpy.ndarray
+            Stress [MPa]; it grows evenly up to 0.002 mm, where the law would begin infinitely
+            steep.
+        """
+        e = np.maximum(np.asarray(elongation, dtype=float), 0.0)
+        slip = 0.5 * np.maximum(e, _FINE)
+        long = np.sqrt(8.0 * self.modulus / self.diameter * self.bond.work(slip))
+        surface = np.pi * self.diameter * anchorage
+        short = surface * np.minimum(self.bond.stress(slip), self.bond.peak) / self.area
+        stress = np.minimum(np.minimum(long, short), self.yield_stress)
+        return stress * np.minimum(e / _FINE, 1.0)
+
+
+@dataclass(frozen=True, eq=False)
+class Crossing:
+    """A bar that crosses a crack.
+
+    Parameters
+    ----------
+    bar : SlabBar
+        The bar.
+    number : int
+        Its place in the list that was given [-].
+    along : float
+        Distance from the mouth of the crack to where the bar crosses it [mm].
+    cosine : float
+        Of the angle between the bar and the square to the crack [-], 0 to 1.
+    anchorage : float
+        Length inside of the concrete on the shorter side [mm].
+    row : numpy.ndarray
+        Elongation from the displacements of all nodes [-], shape (2 n,).
+    """
+
+    bar: SlabBar
+    number: int
+    along: float
+    cosine: float
+    anchorage: float
+    row: np.ndarray
+
+
+@dataclass(frozen=True, eq=False)
+class BarForces:
+    """What all bars across a crack pull, from a table that is read quickly.
+
+    Parameters
+    ----------
+    forces : numpy.ndarray
+        Force of each bar, all that lie one above the other together, at each elongation of the
+        table [N], shape (bars, elongations).
+    """
+
+    forces: np.ndarray
+
+    @cached_property
+    def slopes(self):
+        """How fast the force grows from each elongation to the next [N/mm]; level at the end."""
+        steep = np.diff(self.forces, axis=1) / np.diff(_TABLE)
+        return np.concatenate([steep, np.zeros((len(steep), 1))], axis=1)
+
+    @cached_property
+    def works(self):
+        """Work taken up to each elongation of the table [N mm]."""
+        steps = 0.5 * (self.forces[:, 1:] + self.forces[:, :-1]) * np.diff(_TABLE)
+        return np.concatenate([np.zeros((len(steps), 1)), np.cumsum(steps, axis=1)], axis=1)
+
+    def pull(self, elongation):
+        """Pull of each bar.
+
+        Parameters
+        ----------
+        elongation : numpy.ndarray
+            Elongation of each bar [mm], shape (bars,).
+
+        Returns
+        -------
+        force, slope : numpy.ndarray
+            Force [N] and how fast it grows [N/mm], shape (bars,).
+        """
+        at, k, beyond = self._place(elongation)
+        slope = np.where(elongation > 0.0, self.slopes[at, k], 0.0)
+        return self.forces[at, k] + slope * beyond, slope
+
+    def stored(self, elongation):
+        """Work that each bar and its bond have taken up.
+
+        Parameters
+        ----------
+        elongation : numpy.ndarray
+            Elongation of each bar [mm], shape (bars,).
+
+        Returns
+        -------
+        numpy.ndarray
+            Integral of the force over the elongation [N mm], shape (bars,).
+        """
+        at, k, beyond = self._place(elongation)
+        rise = 0.5 * self.slopes[at, k] * beyond
+        return self.works[at, k] + (self.forces[at, k] + rise) * beyond
+
+    def _place(self, elongation):
+        e = np.maximum(elongation, 0.0)
+        k = np.searchsorted(_TABLE, e, side="right") - 1
+        return np.arange(len(e)), k, e - _TABLE[k]
+
+
+def bar_forces(crossings):
+    """Table of what bars pull.
+
+    Parameters
+    ----------
+    crossings : sequence of Crossing
+        Bars that cross the crack.
+
+    Returns
+    -------
+    BarForces
+        Forces [N] for elongations up to 10 mm.
+    """
+    rows = [
+        each.bar.number * each.bar.area * each.bar.stress(_TABLE, each.anchorage)
+        for each in crossings
+    ]
+    return BarForces(np.array(rows).reshape(len(rows), len(_TABLE)))
+
+
+def near_surface(bond, cover, diameter):
+    """Bond of a bar whose cover splits before it is pulled out.
+
+    The bond stress follows the same curve, but only up to a share of its peak: the square root of
+    the cover over five diameters (fib Model Code 2010, 6.1.1.3 and 6.1.3.3, from memory). It is
+    kept from there, as long as the slip is smaller than that at which bond falls.
+
+    Parameters
+    ----------
+    bond : BondLaw
+        Bond of a bar far from any surface.
+    cover : float
+        Concrete between the bar and the nearest surface [mm], above 0.
+    diameter : float
+        Diameter [mm].
+
+    Returns
+    -------
+    BondLaw
+        The same law with a lower peak [MPa]; the law itself from five diameters on.
+    """
+    share = min((cover / (_CONFINED * diameter)) ** 0.5, 1.0)
+    if share == 1.0:
+        return bond
+    first = bond.peak_slip * share ** (1.0 / bond.exponent)
+    peak = bond.peak * share
+    rest = bond.level_end, bond.friction_slip, bond.exponent, min(bond.friction, peak)
+    return BondLaw(peak, first, *rest)
+
+
+def crossings(mesh, line, bars):
+    """Find the bars that cross a crack.
+
+    Parameters
+    ----------
+    mesh : PlaneMesh
+        Nodes and triangles, split along the line.
+    line : CrackLine
+        The line.
+    bars : sequence of SlabBar
+        All bars, wherever the crew left them.
+
+    Returns
+    -------
+    tuple of Crossing
+        Those that cross the line and hold on to concrete on both sides of it, in their order
+        [mm].
+    """
+    met = [(k, bar, _meeting(line, bar)) for k, bar in enumerate(bars)]
+    met = [(k, bar, where) for k, bar, where in met if where is not None]
+    if not met:
+        return ()
+    rows = _rows(mesh, met)
+    return tuple(
+        Crossing(bar, k, where[1], abs(where[2]), row[1], row[0])
+        for (k, bar, where), row in zip(met, rows, strict=True)
+        if row is not None
+    )
+
+
+def _meeting(line, bar):
+    """Where on the bar it meets the line, where on the line, and the cosine there, signed."""
+    start = np.asarray(bar.start, dtype=float)
+    way = np.asarray(bar.end, dtype=float) - start
+    a, step = line.ends[:-1], np.diff(line.ends, axis=0)
+    det = way[0] * step[:, 1] - way[1] * step[:, 0]
+    gap = a - start
+    with np.errstate(divide="ignore", invalid="ignore"):
+        on_bar = (gap[:, 0] * step[:, 1] - gap[:, 1] * step[:, 0]) / det
+        on_line = (gap[:, 0] * way[1] - gap[:, 1] * way[0]) / det
+    hit = (on_bar > 0) & (on_bar < 1) & (on_line >= 0) & (on_line < 1)
+    if not hit.any():
+        return None
+    k, size = int(np.argmax(hit)), float(np.hypot(*way))
+    length = np.hypot(*step.T)
+    cosine = (step[k, 0] * way[1] - step[k, 1] * way[0]) / (length[k] * size)
+    return on_bar[k] * size, float(length[:k].sum() + on_line[k] * length[k]), float(cosine)
+
+
+def _rows(mesh, met):
+    """Row and anchorage of each bar; None where one of its sides hangs in the air."""
+    from crackkit.mechanics.plane_elements import shapes
+    from crackkit.mechanics.plane_sampling import located
+
+    stations = [_stations(bar, where) for _k, bar, where in met]
+    at = np.array([places for _distance, places, _way in stations]).reshape(-1, 2)
+    which, shares = located(mesh, at)
+    inside = (which >= 0).reshape(len(met), 2, _STATIONS)
+    weights = shapes(np.where(which[:, None] >= 0, shares, 0.0)).reshape(len(met), 2, _STATIONS, 6)
+    nodes = mesh.triangles[which].reshape(len(met), 2, _STATIONS, 6)
+    return [
+        _row(len(mesh.points), (inside[b], weights[b], nodes[b]), stations[b], met[b])
+        for b in range(len(met))
+    ]
+
+
+def _stations(bar, where):
+    """Distances from the crack on both sides, where that is, and the way along the bar."""
+    start, end = (np.asarray(each, dtype=float) for each in (bar.start, bar.end))
+    size = float(np.hypot(*(end - start)))
+    way = (end - start) / size
+    room = np.minimum([where[0], size - where[0]], _GRIP * bar.diameter)
+    distance = room[:, None] * (np.arange(_STATIONS) + 0.5) / _STATIONS
+    signed = where[0] + distance * np.array([[-1.0], [1.0]])
+    return distance, start + signed[..., None] * way, way
+
+
+def _row(count, found, stations, met):
+    (inside, weights, nodes), (distance, _places, way) = found, stations
+    _number, bar, where = met
+    held = np.cumprod(inside, axis=1).sum(axis=1)  # up to where the bar leaves the concrete
+    if not held.all():
+        return None
+    row = np.zeros((count, 2))
+    for side, sign in enumerate((-1.0, 1.0)):
+        here = slice(0, held[side])
+        np.add.at(row, nodes[side, here], sign / held[side] * weights[side, here][..., None] * way)
+    size = float(np.hypot(*np.subtract(bar.end, bar.start)))
+    whole = np.array([where[0], size - where[0]])
+    reached = distance[:, 0] * 2 * held  # as many steps as lie inside of the concrete
+    length = float(np.min(np.where(held < _STATIONS, reached, whole)))
+    return row.ravel(), length

@@ -1,0 +1,244 @@
+"""A crack along a given line, reduced to its own opening: all else is elastic and counted in.
+
+Opening and sliding at the nodes of the line, and the elongation of the bars across it, are the
+only unknowns that are left. With q for all of them and p(q) for the forces that law and bars
+answer, q = a + b load - G (p(q) - kp q). G is the compliance of a body whose line is held by
+springs kp, which so drop out again; where the line is whole the bracket is exactly zero.
+"""
+
+from dataclasses import dataclass, field, replace
+from functools import cached_property
+
+import numpy as np
+
+from crackkit.mechanics.bars_across_crack import BarForces, bar_forces
+from crackkit.mechanics.cohesive_faces import face_stress, spent
+
+
+@dataclass(frozen=True, eq=False)
+class Held:
+    """Answer of a body with its line held.
+
+    Parameters
+    ----------
+    rows : numpy.ndarray
+        Elongation of each bar from the unknowns of the body [-], shape (bars, unknowns).
+    loads : numpy.ndarray
+        Lasting load and growing load on the unknowns [N], shape (unknowns, 2).
+    unknowns : numpy.ndarray
+        Unknowns under these loads, and under a pull of 1 N by each bar [mm], shape
+        (unknowns, 2 + bars).
+    """
+
+    rows: np.ndarray
+    loads: np.ndarray
+    unknowns: np.ndarray
+
+
+@dataclass(frozen=True, eq=False)
+class CohesiveCrack:
+    """A line that may crack, with what pulls it open and what holds it; see `cohesive_crack`.
+
+    Parameters
+    ----------
+    body : SplitBody
+        The body.
+    law : CohesiveLaw
+        What holds the faces together.
+    share : numpy.ndarray
+        Part of the thickness that is not cut before [-], shape (p,).
+    bars : tuple of Crossing
+        Bars that cross the line.
+    held : Held
+        Answers of the body [mm, N].
+    pull : BarForces
+        What the bars answer.
+    """
+
+    body: object
+    law: object
+    share: np.ndarray
+    bars: tuple
+    held: Held
+    pull: BarForces = field(repr=False)
+
+    @property
+    def count(self):
+        """Nodes of the line [-]."""
+        return len(self.body.area)
+
+    @cached_property
+    def compliance(self):
+        """Opening, sliding and elongations for forces of 1 N [mm/N], shape (2 p + bars,) twice."""
+        x = self.held.unknowns[:, 2:]
+        across = self.body.jumps @ x
+        return np.block([[self.body.compliance, across], [across.T, self.held.rows @ x]])
+
+    @cached_property
+    def responses(self):
+        """Opening, sliding and elongations under the lasting load and under a growing load of 1,
+        while the line is held [mm], shape (2, 2 p + bars).
+        """
+        x = self.held.unknowns[:, :2]
+        return np.concatenate([self.body.jumps @ x, self.held.rows @ x]).T
+
+    @cached_property
+    def springs(self):
+        """Stiffness of the springs that hold the line at each node [N/mm], shape (p,)."""
+        return self.body.area * self.body.stiffness
+
+    @cached_property
+    def mean_row(self):
+        """Mean opening of the line from all unknowns [-], shape (2 p + bars,)."""
+        row = np.zeros(len(self.compliance))
+        row[: self.count] = self.body.area / self.body.area.sum()
+        return row
+
+    def faces(self, q, greatest):
+        """Stress along the line.
+
+        Parameters
+        ----------
+        q : numpy.ndarray
+            Opening, sliding and elongations [mm], shape (2 p + bars,).
+        greatest : numpy.ndarray
+            Widest opening that there has been [mm], shape (p,).
+
+        Returns
+        -------
+        FaceStress
+            Stress [MPa].
+        """
+        jump = q[: 2 * self.count].reshape(2, -1)
+        return face_stress(self.law, self.body.stiffness, self.share, jump, greatest)
+
+    def forces(self, q, greatest):
+        """All forces between the faces, those of the bars with them.
+
+        Parameters
+        ----------
+        q : numpy.ndarray
+            Opening, sliding and elongations [mm], shape (2 p + bars,).
+        greatest : numpy.ndarray
+            Widest opening that there has been [mm], shape (p,).
+
+        Returns
+        -------
+        numpy.ndarray
+            Forces [N], shape (2 p + bars,), tension positive.
+        """
+        faces, area = self.faces(q, greatest), self.body.area
+        bars = self.pull.pull(q[2 * self.count :])[0]
+        return np.concatenate([area * faces.normal, area * faces.shear, bars])
+
+    def unknowns(self, q, load, greatest):
+        """Unknowns of the whole body, of which the line feels only a part.
+
+        Parameters
+        ----------
+        q : numpy.ndarray
+            Opening, sliding and elongations [mm], shape (2 p + bars,).
+        load : float
+            Growing load [-].
+        greatest : numpy.ndarray
+            Widest opening that there has been [mm], shape (p,).
+
+        Returns
+        -------
+        numpy.ndarray
+            Unknowns [mm].
+        """
+        p, body = self.forces(q, greatest), self.body
+        p[: 2 * self.count] -= np.tile(self.springs, 2) * q[: 2 * self.count]
+        pushed = body.jumps.T @ p[: 2 * self.count]
+        x = self.held.unknowns
+        return x[:, 0] + load * x[:, 1] - body.unknowns(pushed) - x[:, 2:] @ p[2 * self.count :]
+
+    def spent(self, greatest):
+        """Work that has gone into breaking the line.
+
+        Parameters
+        ----------
+        greatest : numpy.ndarray
+            Widest opening that there has been [mm], shape (p,).
+
+        Returns
+        -------
+        float
+            Work [N mm].
+        """
+        each = spent(self.law, self.body.stiffness, self.share, greatest)
+        return float(self.body.area @ each)
+
+    def with_law(self, law):
+        """The same crack in other concrete: nothing is solved anew.
+
+        Parameters
+        ----------
+        law : CohesiveLaw
+            What holds the faces together.
+
+        Returns
+        -------
+        CohesiveCrack
+            With the other law.
+        """
+        return replace(self, law=law)
+
+
+def cohesive_crack(body, law, growing, lasting=None, bars=(), share=1.0):
+    """Make a crack ready to be opened.
+
+    Parameters
+    ----------
+    body : SplitBody
+        The body, split along the line.
+    law : CohesiveLaw
+        What holds the faces together.
+    growing : numpy.ndarray
+        Forces on all nodes for a growing load of 1 [N], shape (2 n,), as of a shortening of 1.
+    lasting : numpy.ndarray, optional
+        Forces that are there from the start [N], shape (2 n,); none if left out.
+    bars : sequence of Crossing
+        Bars that cross the line; see `crossings`.
+    share : float or array_like
+        Part of the thickness that is not cut before [-], 0 to 1, one for all or one for each node
+        of the line; see `cut_before`.
+
+    Returns
+    -------
+    CohesiveCrack
+        Compliance in [mm/N].
+    """
+    loads = np.zeros((len(growing), 2))
+    loads[:, 1] = growing
+    if lasting is not None:
+        loads[:, 0] = lasting
+    rows = np.array([bar.row for bar in bars]).reshape(len(bars), len(growing))
+    back = body.spread.T
+    loads, rows = back @ loads, (back @ rows.T).T
+    unknowns = body.unknowns(np.concatenate([loads, rows.T], axis=1))
+    share = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
+    return CohesiveCrack(
+        body, law, share, tuple(bars), Held(rows, loads, unknowns), bar_forces(bars)
+    )
+
+
+def cut_before(line, length, depth=1.0):
+    """Part of the thickness that a saw cut from the mouth has left.
+
+    Parameters
+    ----------
+    line : CrackLine
+        The line.
+    length : float
+        Length of the cut, from the mouth [mm]; infinite for a joint all along the line.
+    depth : float
+        Depth of the cut as a part of the thickness [-], 0 to 1.
+
+    Returns
+    -------
+    numpy.ndarray
+        What is left [-], shape (p,). Cut faces that are pressed together touch again.
+    """
+    return np.where(line.along < length, 1.0 - depth, 1.0)
