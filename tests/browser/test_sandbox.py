@@ -2,6 +2,7 @@
 
 import pytest
 
+LESSON = "10_sandbox"
 # Colour of the paper and drawn width of each picture that shows, the pictures being images.
 _SHOWN = """() => [...document.querySelectorAll('.ck-still')].map(box =>
   [...box.querySelectorAll('img')].filter(one => one.offsetWidth).map(one => {
@@ -13,10 +14,7 @@ _SHOWN = """() => [...document.querySelectorAll('.ck-still')].map(box =>
 
 @pytest.mark.parametrize(("theme", "paper"), [("Light", "#fbfaf6"), ("Dark", "#12171b")])
 @pytest.mark.parametrize("width", [1280, 800])
-def test_one_picture_shows_in_the_colours_of_the_page_and_at_its_size(
-    open_lesson, theme, paper, width
-):
-    lesson = open_lesson("10_sandbox")
+def test_one_picture_shows_in_the_colours_of_the_page_and_at_its_size(lesson, theme, paper, width):
     page = lesson.page
     page.set_viewport_size({"width": width, "height": 1100})
     change = (
@@ -26,7 +24,7 @@ def test_one_picture_shows_in_the_colours_of_the_page_and_at_its_size(
     dark = "false" if theme == "Dark" else "true"
     page.wait_for_function("dark => document.body.dataset.jpThemeLight === dark", arg=dark)
     page.locator(".ck-still").first.scroll_into_view_if_needed()
-    lesson.screenshot("answer")
+    lesson.screenshot(f"answer_{theme}_{width}")
     shown = page.evaluate(_SHOWN)
     page.evaluate(change, "JupyterLab Light")
     assert len(shown) >= 5

@@ -66,7 +66,7 @@ def test_words_keep_clear_at_every_width_and_in_both_systems(name):
     assert at_every_width(picture, OUTCOMES[name], VIEWS) == {}
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=30, deadline=None)
 @given(slabs(), st.lists(st.sampled_from(VIEWS), min_size=3, max_size=3))
 def test_words_keep_clear_and_shapes_on_the_paper_for_any_slab(slab, some):
     found = outcome(slab)

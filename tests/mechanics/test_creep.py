@@ -42,7 +42,7 @@ def test_it_is_none_before_loading_and_grows_ever_after(slab, loaded, code):
 def test_older_concrete_creeps_less_in_as_many_days(slab, loaded, later, code):
     young = creep_coefficient(loaded + AGES, loaded, slab, code)
     old = creep_coefficient(later * loaded + AGES, later * loaded, slab, code)
-    assert np.all(old <= young)
+    assert np.all(old <= young * (1 + 1e-12))  # equal ages differ by rounding
     # The rule knows no age below half a day, which slow cement has at one or two days.
     assert np.all(old < young) or slab.cement_class == "S"
 

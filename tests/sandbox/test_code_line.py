@@ -65,7 +65,7 @@ def loaded(structure):
     return all(load.force for load in structure.loads)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=60, deadline=None)
 @given(simple_beams().filter(loaded), systems)
 def test_the_line_makes_any_beam_again(beam, system):
     check(beam, system)
@@ -79,19 +79,19 @@ def test_the_line_makes_the_same_answer(beam, system):
     assert (widest is None) == (again is None)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=60, deadline=None)
 @given(cantilevers().filter(loaded), systems)
 def test_the_line_makes_any_cantilever_again(arm, system):
     check(arm, system)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=60, deadline=None)
 @given(floors().filter(loaded), systems)
 def test_the_line_makes_any_floor_again(floor, system):
     check(floor, system)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=60, deadline=None)
 @given(tension_members(), systems)
 def test_the_line_makes_any_pulled_member_again(member, system):
     check(member, system)
@@ -105,7 +105,7 @@ def test_the_line_makes_the_same_state_of_a_pulled_member(name):
     assert len(again.cracks) == len(member.solve().cracks)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=60, deadline=None)
 @given(crack_controls(), systems)
 def test_the_line_makes_any_choice_of_bars_again(control, system):
     check(control, system)
@@ -120,7 +120,7 @@ def test_the_line_makes_the_same_crack_of_a_choice_of_bars(control, system):
     )
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=60, deadline=None)
 @given(ground_slabs(), systems)
 def test_the_line_makes_any_slab_on_the_ground_again(slab, system):
     check(slab, system)

@@ -142,7 +142,7 @@ def test_an_arm_and_a_floor_give_the_root_the_same_moment():
     assert wall.worst.moment == pytest.approx(floor.worst.moment, rel=5e-3)
 
 
-@cases(250)
+@cases(120)
 @given(cantilevers())
 def test_every_arm_has_an_answer(one):
     outcome = one.solve()
@@ -151,10 +151,9 @@ def test_every_arm_has_an_answer(one):
     assert all(step.symbol for step in outcome.working)
 
 
-@cases(150)
-@given(cantilevers(top__laid=True, top__drop=0.0), st.floats(0.0, 1.0))
+@cases(60)
+@given(cantilevers(shape="slab", top__laid=True, top__drop=0.0), st.floats(0.0, 1.0))
 def test_a_longer_anchorage_never_makes_the_worst_crack_slip_more(one, share):
-    assume(one.shape == "slab")
     item = fields.input_at(one, "top.behind")
     longer, _moved = fields.fitted(
         one, {"top.behind": item.value + share * (item.high - item.value)}
@@ -165,7 +164,7 @@ def test_a_longer_anchorage_never_makes_the_worst_crack_slip_more(one, share):
     assert min(shares[1]) >= min(shares[0]) - 1e-6
 
 
-@cases(150)
+@cases(80)
 @given(cantilevers(), st.floats(0.0, 1.0))
 def test_what_can_be_dragged_goes_where_it_is_dragged(one, share):
     grips = [one.footings[-1].grip, *(load.grip for load in one.hung)]

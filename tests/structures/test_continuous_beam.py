@@ -182,31 +182,32 @@ def test_moments_add_up(one, share):
 
 @cases(60)
 @given(floors(most=3, through=False), st.data())
-def test_a_shorter_bar_never_covers_more(one, data):
+def test_a_shorter_bottom_bar_never_covers_more_of_the_bottom(one, data):
     paths = [f"spans.{k}.{side}_gap" for k in range(len(one.spans)) for side in ("left", "right")]
     path = data.draw(st.sampled_from(paths))
     item = fields.input_at(one, path)
     value = data.draw(st.floats(item.value, max(item.high, item.value)))
-    assume(_layers_apart(one))
-    assert _open(one) <= _open(fields.with_value(one, path, value)) + _step(one)
+    assume(item.value >= 0.0 and _layers_apart(one))
+    shorter = fields.with_value(one, path, value)
+    assert _open(one, "bottom") <= _open(shorter, "bottom") + _step(one)
 
 
 @cases(60)
 @given(floors(most=3, through=False), st.data())
-def test_a_longer_bar_never_covers_less(one, data):
+def test_a_longer_top_bar_never_covers_less_of_the_top(one, data):
     sides = [(k, side) for k in range(len(one.supports)) for side in ("left", "right")]
     sides = [s for s in sides if s not in ((0, "left"), (len(one.supports) - 1, "right"))]
     k, side = data.draw(st.sampled_from(sides))
     item = fields.input_at(one, f"supports.{k}.{side}_reach")
     value = data.draw(st.floats(item.value, max(item.high, item.value)))
-    longer = fields.with_value(one, item.path, value)
     assume(_layers_apart(one))
-    assert _open(longer) <= _open(one) + _step(one)
+    longer = fields.with_value(one, item.path, value)
+    assert _open(longer, "top") <= _open(one, "top") + _step(one)
 
 
-def _open(one: ContinuousBeam) -> float:
-    """Length that no developed bar guards [mm]."""
-    return sum(gap.end - gap.start for gap in one.solve().range.gaps)
+def _open(one: ContinuousBeam, face: str) -> float:
+    """Length of a face that no developed bar guards [mm]."""
+    return sum(gap.end - gap.start for gap in one.solve().range.gaps if gap.face == face)
 
 
 def _step(one: ContinuousBeam) -> float:
@@ -218,7 +219,9 @@ def _layers_apart(one: ContinuousBeam) -> bool:
     """Whether top bars lie in the upper half and bottom bars in the lower.
 
     Elsewhere the outermost bars across a crack decide, even where they have hardly begun to grip
-    and others farther in hold more: a shorter outer bar then leaves the crack to those.
+    and others farther in hold more: a shorter outer bar then leaves the crack to those. Bars that
+    lap (a gap below 0) are left out too: the end of a bar that hardly grips yet moves the neutral
+    axis, which takes a little of the lever from the other.
     """
     layers = one.member.layers
     middle = one.depth / 2
