@@ -359,6 +359,7 @@ class Outcome:
     across: object = None
     fresh: object = None
     curled: object = None
+    cornered: object = None
     numbers: tuple[Told, ...] = ()
 
     @cached_property

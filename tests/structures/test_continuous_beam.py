@@ -211,18 +211,18 @@ def _open(one: ContinuousBeam, face: str) -> float:
 
 
 def _step(one: ContinuousBeam) -> float:
-    """Distance of two stations [mm]: how exactly the ends of a gap are known."""
-    return one.length / 160
+    """Two distances of stations [mm]: in each of two floors an end of a gap is known to within one."""
+    return 2 * one.length / 160
 
 
 def _layers_apart(one: ContinuousBeam) -> bool:
-    """Whether top bars lie in the upper half and bottom bars in the lower.
+    """Whether top bars lie in the upper third and bottom bars in the lower.
 
     Elsewhere the outermost bars across a crack decide, even where they have hardly begun to grip
     and others farther in hold more: a shorter outer bar then leaves the crack to those. Bars that
     lap (a gap below 0) are left out too: the end of a bar that hardly grips yet moves the neutral
     axis, which takes a little of the lever from the other.
     """
-    layers = one.member.layers
-    middle = one.depth / 2
-    return all((layer.depth < middle) == (layer.face == "top") for layer in layers)
+    depth = one.depth
+    outward = {"top": lambda at: at < depth / 3, "bottom": lambda at: at > 2 * depth / 3}
+    return all(outward[layer.face](layer.depth) for layer in one.member.layers)
