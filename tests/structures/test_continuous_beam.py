@@ -211,7 +211,7 @@ def _open(one: ContinuousBeam, face: str) -> float:
 
 
 def _step(one: ContinuousBeam) -> float:
-    """Two distances of stations [mm]: in each of two floors an end of a gap is known to within one."""
+    """Two distances of stations [mm]: each of two floors knows the end of a gap to within one."""
     return 2 * one.length / 160
 
 
