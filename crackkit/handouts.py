@@ -13,7 +13,7 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import alt_text
 from crackkit.launch.places import PROJECT
-from crackkit.learning import bar_choice, cantilever, floor, ground, pulled, simple_beam
+from crackkit.learning import bar_choice, cantilever, curling, floor, ground, pulled, simple_beam
 from crackkit.sandbox.drawing_page import drawing_page
 from crackkit.units import SYSTEMS
 from crackkit.words import _
@@ -74,6 +74,11 @@ WORKSHEETS = (
     ),
     Worksheet(bar_choice.LESSON, _("The deck over the store of a boat ramp"), bar_choice.fine_slab),
     Worksheet(ground.LESSON, _("The floor of a boat store between two walls"), ground.barred_slab),
+    Worksheet(
+        curling.LESSON,
+        _("A panel of a canteen floor, the wheel in its corner"),
+        curling.broken_panel,
+    ),
 )
 
 
