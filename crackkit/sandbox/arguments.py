@@ -20,7 +20,7 @@ UNDERSTOOD = {
     "moment": ("kN·m", "kNm", "N·m", "kip·ft", "kip-ft", "lb-ft"),
     "temperature": ("°C", "°F"),
     "time": ("d", "days", "weeks"),
-    "age": ("d", "days", "weeks", "years"),
+    "age": ("d", "days", "weeks", "months", "years"),
     "strain": ("‰", "mm/m", "%", "millionths"),
     "ratio": ("%",),
     "bed": ("MN/m3", "N/mm3", "pci", "lb/in3"),

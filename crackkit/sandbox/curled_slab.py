@@ -42,7 +42,7 @@ class CurledSlab(Typed):
     concrete, steel : str
         Cylinder strength and yield strength: ``"4000 psi"``, ``"60 ksi"``, ``"500 MPa"``.
     age : str
-        Since it was cast, up to three years: ``"90 d"``, ``"52 weeks"``.
+        Since it was cast, up to three years: ``"90 d"``, ``"6 months"``.
     exposure : str
         ``"dry"``, ``"moist"``, ``"salt"``, ``"sea"`` or ``"leak_tight"``.
     code : str

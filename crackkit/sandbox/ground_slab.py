@@ -51,7 +51,7 @@ class GroundSlab(Typed):
     spent : str or float
         Share of its strength that curling uses up.
     age : str
-        Since it was cast, up to ten years: ``"90 d"``, ``"52 weeks"``.
+        Since it was cast, up to ten years: ``"90 d"``, ``"18 months"``.
     scatter : str or float
         How uneven its strength is from place to place: ``0.1``, ``"10 %"``.
     seed : int

@@ -5,13 +5,14 @@ from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
 from crackkit.sandbox.crack_control import CrackControl
+from crackkit.sandbox.curled_slab import CurledSlab
 from crackkit.sandbox.ground_slab import GroundSlab
 from crackkit.sandbox.reports import report
 from crackkit.sandbox.simple_beam import SimpleBeam
 from crackkit.sandbox.sweeps import sweep
 from crackkit.sandbox.tension_member import TensionMember
 from crackkit.sandbox.wrong_input import WrongInput
-from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNHELD
+from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED, UNHELD
 from crackkit.words import _
 
 
@@ -87,8 +88,9 @@ def cistern_deck() -> CrackControl:
 
 def promises() -> dict[str, bool]:
     """Give each promise with whether it is kept."""
-    structures = _of_the_gate() | _of_the_metric_beam() | _of_the_landing() | _of_the_floor()
-    return structures | _of_the_hanger() | _of_the_deck() | _of_the_floor() | _of_typing()
+    bent = _of_the_gate() | _of_the_metric_beam() | _of_the_landing() | _of_the_tyre_store()
+    pulled = _of_the_hanger() | _of_the_deck()
+    return bent | pulled | _of_the_wash_floor() | _of_the_panel() | _of_typing()
 
 
 def _of_the_landing() -> dict[str, bool]:
@@ -106,7 +108,7 @@ def _of_the_landing() -> dict[str, bool]:
     }
 
 
-def _of_the_floor() -> dict[str, bool]:
+def _of_the_tyre_store() -> dict[str, bool]:
     floor = tyre_store()
     found, short = floor.outcome.range, floor.but(top_reach="1 ft")
     loads = found.arrangement("top", found.widest.at)
@@ -142,7 +144,7 @@ def wash_floor() -> GroundSlab:
     return GroundSlab(length="24 m", left=1, right=1, age="2 years")
 
 
-def _of_the_floor() -> dict[str, bool]:
+def _of_the_wash_floor() -> dict[str, bool]:
     bare = wash_floor()
     joints, bars = bare.but(joints="4.5 m"), bare.but(bars="12 @ 90")
     opened = [joint.opening for joint in joints.outcome.ground.joints]
@@ -152,6 +154,31 @@ def _of_the_floor() -> dict[str, bool]:
         "its bars share the movement out": _verdict(bars) == TIGHT
         and len(bars.outcome.ground.wild) > 10,
         "and the base alone is told": "By the base alone" in str(bare),
+    }
+
+
+def dry_panel() -> CurledSlab:
+    """Give a panel of the depot's drying room, a trolley on its corner, as the lesson types it."""
+    return CurledSlab(
+        length="4.5 m",
+        thickness="100 mm",
+        load="9 kN",
+        along="150 mm",
+        across="150 mm",
+        curing="3 d",
+        shrinks="0.5 ‰",
+        age="42 d",
+    )
+
+
+def _of_the_panel() -> dict[str, bool]:
+    bare, barred = dry_panel(), dry_panel().but(bars="8 @ 150", cover="30 mm")
+    curled = bare.outcome.curled
+    return {
+        "nothing holds the corner of the panel": _verdict(bare) == UNHELD,
+        "it breaks from above": curled.line.face == "top" and curled.line.corner,
+        "thick enough it holds": _verdict(bare.but(thickness="150 mm")) == UNCRACKED,
+        "a mat near the top holds the corner": _verdict(barred) == TIGHT,
     }
 
 

@@ -81,6 +81,8 @@ _WORDS = {
     "days": "day",
     "week": "week",
     "weeks": "week",
+    "month": "common_month",
+    "months": "common_month",
     "year": "common_year",  # of 365 days: ten years are 3650 days
     "years": "common_year",
 }
@@ -179,4 +181,6 @@ def _registry():
     # Half a second to load: only when somebody types a unit that is not one of our own labels.
     import pint
 
-    return pint.UnitRegistry()
+    registry = pint.UnitRegistry()
+    registry.define("common_month = common_year / 12")  # pint's own years have a leap day in four
+    return registry

@@ -69,6 +69,8 @@ from crackkit.units import QUANTITIES, UnitError, parse
         ("180 deg", "angle", math.pi),
         ("36 °F", "temperature", 20.0),
         ("4 weeks", "time", 28.0),
+        ("6 months", "age", 182.5),
+        ("2 years", "age", 730.0),
         ("86 °F", "warmth", 30.0),
         ("-40 f", "warmth", -40.0),
         ("30 C", "warmth", 30.0),
