@@ -2,10 +2,11 @@
 
 A bar is a spring between the concrete on one side of the crack and that on the other. Its ends
 hold on to the concrete over some length, not at a point, so its elongation is the mean movement
-along itself over such a length on one side, less that on the other. It pulls along itself only: a
-bar that crosses at a slant acts by the cosine, and dowel action (a bar that is bent where the
-faces slide) is neglected. Seen in its plane, a slab has no depth: whether the bar lies near the
-face where the crack is widest is not asked here.
+along itself over such a length on one side, less that on the other; concrete that shrinks beside
+the crack takes its part of that away. It pulls along itself only: a bar that crosses at a slant
+acts by the cosine, and dowel action (a bar that is bent where the faces slide) is neglected. Seen
+in its plane, a slab has no depth: whether the bar lies near the face where the crack is widest is
+not asked here.
 """
 
 from dataclasses import dataclass
@@ -19,7 +20,9 @@ _GRIP = 20.0  # diameters over which a bar hands its force to the concrete
 _CONFINED = 5.0  # diameters of cover from which a bar pulls out and does not split its cover
 _FINE = 2e-3  # mm of elongation below which the law is a straight line
 _STATIONS = 12
-_TABLE = np.concatenate([[0.0], np.geomspace(_FINE, 10.0, 140)])  # mm
+_TABLE = np.concatenate(  # mm
+    [[0.0], np.geomspace(_FINE, 0.5, 150), np.linspace(0.5, 10.0, 477)[1:]]
+)
 
 
 @dataclass(frozen=True)

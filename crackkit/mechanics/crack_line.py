@@ -83,3 +83,24 @@ def crack_line(points, faces):
     torn = slice(0, len(first) - int(first[-1] == second[-1]))
     parts = (each[torn] for each in (first, second, along, places, length, way))
     return CrackLine(*parts, places)
+
+
+def longest_side(law, modulus):
+    """Side of a triangle along the line that is still fine enough for the concrete.
+
+    A fifth of the characteristic length E G_F/f_t^2. On longer ones the crack leaps from node to
+    node, and the load with it.
+
+    Parameters
+    ----------
+    law : CohesiveLaw
+        What holds the faces together.
+    modulus : float
+        Modulus E of the concrete, creep counted in [MPa].
+
+    Returns
+    -------
+    float
+        Length [mm].
+    """
+    return 0.2 * modulus * law.energy / law.tensile**2
