@@ -88,6 +88,26 @@ def plane_lines(pieces, owners, field, per_turn, half=False):
     )
 
 
+def points_on(pieces, piece, share):
+    """Points on lines.
+
+    Parameters
+    ----------
+    pieces : list of PlaneSide
+        The lines [mm].
+    piece : numpy.ndarray of int
+        Number of the line of each point [-].
+    share : numpy.ndarray
+        How far along it the point lies, as a share of its length [-].
+
+    Returns
+    -------
+    numpy.ndarray
+        x and y [mm], one row for each.
+    """
+    return _Walk(pieces).at(piece, share)
+
+
 class _Walk:
     """Many lines at once: where one is after a share of one of them."""
 

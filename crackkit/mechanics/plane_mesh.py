@@ -9,6 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.plane_faces import CrackFaces, split
+from crackkit.mechanics.plane_gaps import with_narrow_places
 from crackkit.mechanics.plane_lines import plane_lines
 from crackkit.mechanics.plane_mirror import half_pieces, mirror_axis, whole
 from crackkit.mechanics.plane_pieces import CRACK, plane_pieces
@@ -70,10 +71,14 @@ def mesh(outline, size=None, corners=None, crack=None):
     ------
     ValueError
         If the crack does not begin on a side, or does not run inside of the body.
+    ArithmeticError
+        If no mesh follows all lines, because the crack crosses itself.
     """
     size = size or MeshSize()
     corners = outline.inside_corners if corners is None else np.reshape(corners, (-1, 2))
     crack = _NO_LINE if crack is None else np.asarray(crack, dtype=float).reshape(-1, 2)
+    if len(crack) == 1 or (len(crack) and (np.diff(crack, axis=0) == 0).all(axis=1).any()):
+        raise ValueError(_("A crack leads from one place to another."))
     lines, points, triangles = _straight(outline, size, corners, crack)
     points, triangles = _quadratic(lines, points, triangles)
     faces = None
@@ -91,6 +96,7 @@ def _straight(outline, size, corners, crack):
         pieces, owners = half_pieces(outline, crack, axis)
     else:
         pieces, owners = plane_pieces(outline, crack)
+    field = with_narrow_places(field, pieces, outline.reach)
     lines = plane_lines(pieces, owners, field, size.per_turn, half=axis is not None)
     if not axis and not inside(lines.middles[lines.owner == CRACK], lines).all():
         raise ValueError(_("A crack begins on a side and runs inside of the body."))

@@ -210,13 +210,13 @@ def whole(outline, lines, points, triangles, axis):
 
 def _with_crack(middle, owners, stations, crack, axis, near):
     """Cut the axis where the crack begins and ends, in place, and say what is crack."""
-    ends = [joined(middle, owners, tuple(map(float, p)), near) for p in crack[[0, -1]]]
+    rim = {piece.start for piece in middle}
+    mouth, tip = (joined(middle, owners, tuple(map(float, p)), near) for p in crack[[0, -1]])
     between = axis.station([piece.points([0.5])[0] for piece in middle])
     cracked = (between > stations[0]) & (between < stations[1])
     length = sum(piece.length for piece, c in zip(middle, cracked, strict=True) if c)
-    if None in ends or middle[np.argmax(cracked)].start != ends[0] or not cracked.any():
-        raise ValueError(_("A crack begins on a side and runs inside of the body."))
-    if abs(length - (stations[1] - stations[0])) > 3 * near:
+    inside = abs(length - (stations[1] - stations[0])) < 3 * near
+    if mouth not in rim or tip is None or not inside:
         raise ValueError(_("A crack begins on a side and runs inside of the body."))
     return [CRACK if c else AXIS for c in cracked]
 

@@ -68,6 +68,12 @@ class PlaneSide:
         c = complex(*self.start) + 0.5 * self.chord * (1.0 + 1j / np.tan(half))
         return c.real, c.imag
 
+    @cached_property
+    def circle(self):
+        """Centre x, y and radius of an arc [mm], direction of its middle, half its angle [rad]."""
+        outward = self.direction(0.5) - 0.5 * np.pi * np.sign(self.turn)
+        return (*self.centre, self.radius, outward, 0.5 * abs(self.turn))
+
     def points(self, shares):
         """Points along the side.
 

@@ -35,8 +35,8 @@ def plane_pieces(outline, crack):
         return pieces, owners
     line = [tuple(map(float, point)) for point in crack]
     mouth = joined(pieces, owners, line[0], _SAME * outline.reach)
-    if mouth is None or len(line) < 2:
-        raise ValueError(_("A crack begins on a side and leads somewhere."))
+    if mouth is None:
+        raise ValueError(_("A crack begins on a side and runs inside of the body."))
     line[0] = mouth
     line[-1] = joined(pieces, owners, line[-1], _SAME * outline.reach) or line[-1]
     parts = [PlaneSide("crack", a, b) for a, b in zip(line, line[1:], strict=False)]

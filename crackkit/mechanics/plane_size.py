@@ -119,8 +119,8 @@ class SizeField:
         p, s = len(self.points), len(self.points) + len(self.lines)
         far = np.empty_like(asked[:-1])
         far[:p] = _distance(x, y, *self.points[:, :2].T)
-        far[p:s] = _distance_to_lines(x, y, self.lines)
-        far[s:] = _distance_to_arcs(x, y, self.arcs)
+        far[p:s] = distance_to_lines(x, y, self.lines)
+        far[s:] = distance_to_arcs(x, y, self.arcs)
         own = np.concatenate([self.points[:, -1], self.lines[:, -1], self.arcs[:, -1]])
         asked[:-1] = grown(own[:, None], far, self.growth)
         asked[-1] = self.largest
@@ -192,8 +192,7 @@ def size_field(outline, size, corners, crack):
     arcs = []
     for side in (side for side in outline.sides if side.turn):
         own = min(size.largest, 2.0 * np.pi * side.radius / size.per_turn)
-        outward = side.direction(0.5) - 0.5 * np.pi * np.sign(side.turn)
-        arcs.append((*side.centre, side.radius, outward, 0.5 * abs(side.turn), own))
+        arcs.append((*side.circle, own))
         points += [(*side.start, own), (*side.end, own)]
     rows = [np.array(each, dtype=float) for each in (points, lines, arcs)]
     shaped = [r.reshape(-1, n) for r, n in zip(rows, (3, 5, 6), strict=True)]
@@ -204,7 +203,21 @@ def _distance(x, y, x0, y0):
     return np.hypot(x - x0[:, None], y - y0[:, None])
 
 
-def _distance_to_lines(x, y, lines):
+def distance_to_lines(x, y, lines):
+    """Distance from straight pieces.
+
+    Parameters
+    ----------
+    x, y : numpy.ndarray
+        Places [mm].
+    lines : numpy.ndarray
+        x, y of the beginning and x, y of the end of each piece [mm], one row for each.
+
+    Returns
+    -------
+    numpy.ndarray
+        Distances [mm], one row for each piece.
+    """
     x0, y0 = lines[:, 0, None], lines[:, 1, None]
     dx, dy = lines[:, 2, None] - x0, lines[:, 3, None] - y0
     part = ((x - x0) * dx + (y - y0) * dy) / (dx * dx + dy * dy)
@@ -212,8 +225,22 @@ def _distance_to_lines(x, y, lines):
     return np.hypot(x - x0 - part * dx, y - y0 - part * dy)
 
 
-def _distance_to_arcs(x, y, arcs):
-    """Distance to each arc; infinite beside it, where its ends, which are points, are nearer."""
+def distance_to_arcs(x, y, arcs):
+    """Distance from arcs; infinite where an end of the arc would be the nearest point.
+
+    Parameters
+    ----------
+    x, y : numpy.ndarray
+        Places [mm].
+    arcs : numpy.ndarray
+        x, y of the centre and radius [mm], direction of the middle and half the angle [rad] of
+        each arc, one row for each.
+
+    Returns
+    -------
+    numpy.ndarray
+        Distances [mm], one row for each arc.
+    """
     x, y = x - arcs[:, 0, None], y - arcs[:, 1, None]
     from_centre = np.hypot(x, y)
     ahead = x * np.cos(arcs[:, 3, None]) + y * np.sin(arcs[:, 3, None])

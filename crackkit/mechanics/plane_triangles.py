@@ -9,11 +9,13 @@ import numpy as np
 
 from crackkit.mechanics.plane_lines import PlaneLines
 from crackkit.mechanics.plane_points import thinned
+from crackkit.words import _
 
 _ROUNDS = 2  # of smoothing, with a new triangulation after each
 _STEPS = 3  # of smoothing in a round
 _WIDEST = 0.85  # radius of the circle through the corners of a triangle, in sizes; equal sides 0.58
-_TRIES = 30
+_TRIES = 12  # to mend missing edges
+_MANY = 3  # times more edges than at first: lines that cross would be halved for ever
 
 
 def plane_triangles(lines, inner, field):
@@ -45,12 +47,15 @@ def plane_triangles(lines, inner, field):
         if len(more) or _round:
             triangles = _delaunay_inside(lines, points)[0]
         points = _smoothed(points, triangles, len(lines.points), field)
+    edges = len(lines.edges)
     for _try in range(_TRIES):
         triangles, missing = _delaunay_inside(lines, points)
         if not missing.any():
             return lines, *_used(points, triangles, len(lines.points))
         lines, points = _mended(lines, points, missing)
-    raise ArithmeticError("no mesh with all of its edges was found")
+        if len(lines.edges) > _MANY * edges:
+            break
+    raise ArithmeticError(_("No mesh follows all of these lines: do they cross each other?"))
 
 
 def _delaunay_inside(lines, points):
@@ -64,22 +69,30 @@ def _delaunay_inside(lines, points):
     frame = size * np.array([[-1.5, -1.4], [1.4, -1.5], [1.5, 1.4], [-1.4, 1.5]])
     found = Delaunay(np.concatenate([points - middle, frame]))
     triangles, beside = found.simplices, found.neighbors
-    count = len(points) + len(frame)
-    # Side k of a triangle is opposite to its corner k.
-    keys = np.roll(triangles, -1, axis=1) * np.int64(count) + np.roll(triangles, -2, axis=1)
-    forward = lines.edges @ np.array([count, 1])
-    backward = lines.edges @ np.array([1, count])
-    order = np.argsort(keys, axis=None)
-    flat = keys.ravel()[order]
-    at = np.minimum(np.searchsorted(flat, forward), flat.size - 1)
-    missing = flat[at] != forward
-    barrier = np.isin(keys, forward) | np.isin(keys, backward)
-    row, side = np.nonzero(~barrier & (beside >= 0))
+    left, row, side = _beside_edges(lines, triangles)
+    barred = beside < 0
+    barred[row, side] = True
+    row, side = np.nonzero(~barred)
     graph = coo_array((np.ones(row.size, bool), (row, beside[row, side])), shape=(len(beside),) * 2)
     part = connected_components(graph, directed=False)[1]
-    body = part[order[at[~missing]] // 3]
-    inside = np.isin(part, body)
-    return triangles[inside].astype(int), missing
+    inside = np.isin(part, np.unique(part[left[left >= 0]]))
+    return triangles[inside].astype(int), left < 0
+
+
+def _beside_edges(lines, triangles):
+    """Triangle on the left of each edge, -1 if it is missing; all sides that are edges."""
+    # Side k of a triangle is opposite to its corner k.
+    first, second = triangles[:, [1, 2, 0]], triangles[:, [2, 0, 1]]
+    fixed = len(lines.points)
+    row, side = np.nonzero((first < fixed) & (second < fixed))
+    number = np.full((fixed, fixed), -1)
+    number[lines.edges[:, 0], lines.edges[:, 1]] = np.arange(len(lines.edges))
+    forward = number[first[row, side], second[row, side]]
+    backward = number[second[row, side], first[row, side]]
+    left = np.full(len(lines.edges), -1)
+    left[forward[forward >= 0]] = row[forward >= 0]
+    is_edge = (forward >= 0) | (backward >= 0)
+    return left, row[is_edge], side[is_edge]
 
 
 def _fillings(points, triangles, field):
