@@ -66,6 +66,7 @@ def _delaunay_inside(lines, points):
 
     low, high = lines.points.min(axis=0), lines.points.max(axis=0)
     middle, size = 0.5 * (low + high), (high - low).max()
+    # Nodes in a row on the rim of all points could be lost to rounding: the rim is moved far out.
     frame = size * np.array([[-1.5, -1.4], [1.4, -1.5], [1.5, 1.4], [-1.4, 1.5]])
     found = Delaunay(np.concatenate([points - middle, frame]))
     triangles, beside = found.simplices, found.neighbors
