@@ -16,6 +16,7 @@ from crackkit.mechanics.bond_slip import BondSlip, slip_in_long_bar
 from crackkit.mechanics.cohesive_crack import cut_before
 from crackkit.mechanics.cohesive_law import CohesiveLaw
 from crackkit.mechanics.crack_growth import Aim, at_load, at_rest, growth
+from crackkit.mechanics.crack_line import longest_side
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.cracked_slab import cracked_slab
 from crackkit.mechanics.plane_bodies import l_slab, rectangle
@@ -183,6 +184,19 @@ def test_two_diagonal_bars_trim_the_crack_as_much_as_was_found_before(slab):
     for strain, share in ((60e-6, 0.29 / 0.37), (100e-6, 0.51 / 0.62)):
         found = mouth(slab.crack(LAW, bars), strain) / mouth(slab.crack(LAW), strain)
         assert found == pytest.approx(share, rel=0.1)
+
+
+@pytest.mark.parametrize("diameters", [10.0, 40.0])
+def test_the_length_over_which_a_bar_holds_on_matters_little(slab, monkeypatch, diameters):
+    bars = [diagonal(60.0), diagonal(160.0)]
+    usual = mouth(slab.crack(LAW, bars), 60e-6)
+    monkeypatch.setattr("crackkit.mechanics.bars_across_crack._GRIP", diameters)
+    assert mouth(slab.crack(LAW, bars), 60e-6) == pytest.approx(usual, rel=0.05)
+
+
+def test_a_line_with_long_sides_is_told_from_a_fine_one():
+    # E G_F/f_t^2 is 15e3 0.12/2.9^2 = 214 mm.
+    assert longest_side(LAW, 15e3) == pytest.approx(214.0 / 5, rel=1e-3)
 
 
 def test_the_bars_are_as_long_as_the_concrete_around_them_says(slab):
