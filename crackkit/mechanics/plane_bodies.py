@@ -42,6 +42,48 @@ def l_slab(length, width, notch_length, notch_width, radius=0.0):
     return PlaneOutline((rounded_loop(corners, names, [0, 0, 0, radius, 0, 0], arcs),))
 
 
+def tee_slab(length, width, notch_length, notch_width, column=None):
+    """Slab in the form of a T: a rectangle without its two far corners, perhaps with a column.
+
+    Parameters
+    ----------
+    length, width : float
+        Size of the rectangle along x and y [mm].
+    notch_length, notch_width : float
+        Size along x and y of what is missing at either corner [mm], above 0; below half of the
+        length, and below the width.
+    column : tuple or None
+        Box-out round a column inside of the T: middle (x, y) [mm], size [mm] and form, as
+        `slab_round_column` takes them.
+
+    Returns
+    -------
+    PlaneOutline
+        Sides "near", "right", "shelf right", "riser right", "far", "riser left", "shelf left"
+        and "left", and "opening 1" and so on; in [mm].
+
+    Raises
+    ------
+    ValueError
+        If a missing corner or the box-out does not fit.
+    """
+    if not (0 < notch_length < length / 2 and 0 < notch_width < width):
+        raise ValueError(_("The missing corners must be smaller than the slab."))
+    x, y = (notch_length, length - notch_length), width - notch_width
+    corners = [(0, 0), (length, 0), (length, y), (x[1], y), (x[1], width), (x[0], width)]
+    corners += [(x[0], y), (0, y)]
+    names = ["near", "right", "shelf right", "riser right", "far", "riser left", "shelf left"]
+    loop = rounded_loop(corners, [*names, "left"])
+    if column is None:
+        return PlaneOutline((loop,))
+    centre, size, form = column
+    ring = _ring(form, 0.5 * size, centre)
+    _must_lie_inside(ring, length, width)
+    if _top(ring) >= y:  # it reaches into the narrow part
+        _must_lie_inside(_moved(ring, -x[0]), x[1] - x[0], width)
+    return PlaneOutline((loop, ring))
+
+
 def rectangle(length, width):
     """Slab or wall without an opening.
 
@@ -197,6 +239,19 @@ def _ring(form, half, centre):
     names = [f"opening {k}" for k in (1, 2, 3, 4)]
     return rounded_loop(
         np.stack([z.real, z.imag], axis=1), names, half if form == "round" else 0.0, names
+    )
+
+
+def _top(ring):
+    """Greatest y of a loop [mm]."""
+    return max(side.points(np.linspace(0.0, 1.0, 9))[:, 1].max() for side in ring)
+
+
+def _moved(ring, across):
+    """The same loop moved along x [mm]."""
+    ends = [[(x + across, y) for x, y in (side.start, side.end)] for side in ring]
+    return tuple(
+        PlaneSide(side.name, *two, side.turn) for side, two in zip(ring, ends, strict=True)
     )
 
 

@@ -7,6 +7,7 @@ from crackkit.mechanics.plane_bodies import (
     l_slab,
     slab_round_column,
     slab_with_opening,
+    tee_slab,
     wall_with_door,
 )
 
@@ -19,6 +20,17 @@ def test_an_l_has_one_inside_corner():
     assert body.inside_corners.tolist() == [[4e3, 4e3]]
     assert [side.name for side in body.sides] == ["near", "right", "shelf", "riser", "far", "left"]
     assert [side.name for side in l_slab(6e3, 5e3, 2e3, 1e3, 100.0).sides][3] == "inside"
+
+
+def test_a_tee_has_two_inside_corners_and_room_for_a_column():
+    body = tee_slab(8e3, 6e3, 2e3, 2e3)
+    assert body.area == pytest.approx(40e6)
+    assert sorted(map(tuple, body.inside_corners.tolist())) == [(2e3, 4e3), (6e3, 4e3)]
+    boxed = tee_slab(8e3, 6e3, 2e3, 2e3, ((4e3, 2e3), 600.0, "square"))
+    assert boxed.area == pytest.approx(40e6 - 0.36e6)
+    assert len(boxed.inside_corners) == 6
+    for place in ((1e3, 3.5e3), (2.5e3, 5e3)):
+        assert tee_slab(8e3, 6e3, 2e3, 2e3, (place, 600.0, "square")).area < 40e6
 
 
 @pytest.mark.parametrize("turned", [0.0, 0.4, np.pi / 2])
@@ -90,6 +102,9 @@ def test_a_door_has_two_inside_corners_at_its_top():
         lambda: slab_round_column(*SLAB, (100.0, 0.0), 600.0),
         lambda: slab_round_column(*SLAB, (3e3, 290.0), 600.0, "round"),
         lambda: slab_round_column(*SLAB, (3e3, -400.0), 600.0),
+        lambda: tee_slab(6e3, 6e3, 3e3, 1e3),
+        lambda: tee_slab(8e3, 6e3, 2e3, 2e3, ((1e3, 3.8e3), 600.0, "square")),
+        lambda: tee_slab(8e3, 6e3, 2e3, 2e3, ((4e3, 5.8e3), 600.0, "round")),
         lambda: wall_with_door(6e3, 3e3, 5.5e3, 1e3, 2e3),
         lambda: wall_with_door(6e3, 3e3, 2e3, 1e3, 3e3),
     ],
