@@ -1,0 +1,123 @@
+"""The line along which a crack from an inside corner runs: square to the largest tension.
+
+Close to a sharp corner the field says little; there the line goes straight on in the way in which
+the mean tension across it is greatest.
+"""
+
+import math
+from functools import lru_cache
+
+import numpy as np
+
+from crackkit.structures.corner_field import Pulled, plan_grid, pulled_corners
+from crackkit.structures.corner_restraint import Restraint, typical
+from crackkit.structures.corner_shapes import Form, outline
+
+STRAIGHT = 120.0  # mm from the corner, trusted to the first way
+STEP = 60.0  # mm
+SPACE = 180.0  # mm between the points of the line that is given
+SHARPEST = 0.12  # rad, largest turn of a step
+ASIDE = math.pi / 4  # rad: what lies farther from its way does not lead a crack aside
+PLAIN = 0.5  # share by which one tension must outdo the other to lead a crack
+NEAR = 90.0  # mm: closer to a side than this the line goes straight to it
+FLAT = 2.0  # mm from a straight line
+LOW = 0.02  # of the tension at its start: where less is left the line ends
+
+
+@lru_cache(maxsize=64)
+def crack_line_of(of: Form, by: Restraint, which: int) -> np.ndarray:
+    """Line of the crack from one of the `pulled_corners`, shape (points, 2) [mm]."""
+    corner = pulled_corners(of, by)[which]
+    field = _Field(of, by)
+    return _thinned(np.array(_traced(of, field, corner)))
+
+
+class _Field:
+    """Stress between the points of the grid."""
+
+    def __init__(self, of: Form, by: Restraint):
+        grid = plan_grid(of)
+        stress = grid.carried(typical(of, by).stress)[grid.nearest]
+        self.values = stress
+        self.step = float(grid.x[1] - grid.x[0]), float(grid.y[1] - grid.y[0])
+        self.most = len(grid.x) - 1.000001, len(grid.y) - 1.000001
+
+    def tension(self, x: float, y: float) -> tuple[float, float, float]:
+        """Largest tension [MPa], how much it outdoes the other [-], way of a crack there [rad]."""
+        u = min(max(x / self.step[0], 0.0), self.most[0])
+        v = min(max(y / self.step[1], 0.0), self.most[1])
+        i, j = int(u), int(v)
+        u, v = u - i, v - j
+        low, high = self.values[j, i : i + 2], self.values[j + 1, i : i + 2]
+        low, high = ((1 - u) * row[0] + u * row[1] for row in (low, high))
+        sx, sy, shear = ((1 - v) * low + v * high).tolist()
+        half = 0.5 * (sx - sy)
+        spread = math.hypot(half, shear)
+        s1 = 0.5 * (sx + sy) + spread
+        ahead = 2.0 * spread / s1 if s1 > 0 else 0.0
+        return s1, ahead, 0.5 * math.atan2(shear, half) + 0.5 * math.pi
+
+
+def _traced(of: Form, field: _Field, corner: Pulled):
+    (x, y), way = corner.at, corner.direction
+    points, travelled, left = [(x, y)], 0.0, False
+    first = None
+    while travelled < 3.0 * (of.length + of.width):
+        if travelled >= STRAIGHT:
+            way = _turned(field, x, y, way)
+        x, y = x + STEP * math.cos(way), y + STEP * math.sin(way)
+        travelled += STEP
+        foot, far, inside = _nearest_side(of, x, y)
+        if left and (far <= NEAR or not inside):
+            return [*points, foot]
+        left = left or far > NEAR or travelled > 2 * NEAR
+        if not inside:
+            return [*points, foot]
+        points.append((x, y))
+        s1 = field.tension(x, y)[0]
+        first = s1 if first is None else first
+        if travelled > STRAIGHT and s1 <= LOW * abs(first):
+            break
+    return points
+
+
+def _turned(field: _Field, x: float, y: float, way: float) -> float:
+    """Way of the next step, from the field half a step ahead; it never turns sharply.
+
+    Where it is pulled alike in all ways no way is better than another, and the crack goes
+    straight on; so it does where the two ways of the field change places.
+    """
+    middle = x + 0.5 * STEP * math.cos(way), y + 0.5 * STEP * math.sin(way)
+    _s1, ahead, across = field.tension(*middle)
+    turn = (across - way + 0.5 * math.pi) % math.pi - 0.5 * math.pi
+    turn *= min(ahead / PLAIN, 1.0) if abs(turn) < ASIDE else 0.0
+    return way + min(max(turn, -SHARPEST), SHARPEST)
+
+
+def _nearest_side(of: Form, x: float, y: float):
+    """Foot on the nearest side [mm], distance from it [mm], and whether the place is inside."""
+    best = (math.inf, (x, y), True)
+    for side in outline(of).sides:
+        share, far = side.share_of((x, y))
+        share = min(max(share, 0.0), 1.0)
+        (foot,) = side.points([share])
+        gap = math.dist(foot, (x, y))
+        if gap < best[0]:
+            way = side.direction(share)
+            left = math.cos(way) * (y - foot[1]) - math.sin(way) * (x - foot[0])
+            best = (gap, (float(foot[0]), float(foot[1])), left >= 0.0)
+    gap, foot, inside = best
+    return foot, gap, inside
+
+
+def _thinned(points: np.ndarray) -> np.ndarray:
+    """Points at equal distances along the line; only its ends where it is straight."""
+    along = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
+    ends = points[[0, -1]]
+    way = (ends[1] - ends[0]) / along[-1]
+    beside = (points - ends[0]) @ np.array([-way[1], way[0]])
+    count = max(round(along[-1] / SPACE), 1) if abs(beside).max() > FLAT else 1
+    at = np.linspace(0.0, along[-1], count + 1)
+    line = np.stack([np.interp(at, along, points[:, k]) for k in (0, 1)], axis=1)
+    line[-1] = points[-1]
+    return line

@@ -1,0 +1,260 @@
+"""How a slab with inside corners fares: from its shrinkage to the crack and its bars.
+
+What does not hang on the age is worked out once and kept: plan, restraint, line of the crack, the
+body split along it, and the bars.
+"""
+
+from dataclasses import dataclass, replace
+from functools import lru_cache, partial
+
+import numpy as np
+
+from crackkit.mechanics.bars import bar
+from crackkit.mechanics.cohesive_crack import cut_before
+from crackkit.mechanics.cohesive_law import CohesiveLaw, bridged_by_fibres
+from crackkit.mechanics.concrete import mean_strength_en
+from crackkit.mechanics.crack_at_load import quick_at_load
+from crackkit.mechanics.crack_state import CrackState
+from crackkit.mechanics.fibres import INDICATIVE
+from crackkit.mechanics.fracture_energy import averaging_length, fracture_energy
+from crackkit.mechanics.held_slab import creep_at_loading
+from crackkit.mechanics.plane_solution import principal
+from crackkit.mechanics.restraint_stress import age_adjusted_modulus
+from crackkit.mechanics.strength_in_time import concrete_in_time
+from crackkit.structures.corner_bars import Laid, laid_bars, layout
+from crackkit.structures.corner_field import Pulled, plan_grid, pulled_corners
+from crackkit.structures.corner_opening import (
+    Line,
+    Matter,
+    crossed,
+    in_concrete,
+    split_slab,
+    unit_loads,
+)
+from crackkit.structures.corner_restraint import Uncracked, restraint, tied, uncracked
+from crackkit.structures.corner_shapes import form, outline
+from crackkit.structures.cornered import (
+    CornerCrack,
+    Cornered,
+    InsideCorner,
+    LaidBar,
+    PlanField,
+)
+from crackkit.structures.outcome import WidthBand
+from crackkit.structures.slab_history import shortening
+from crackkit.words import _
+
+TOLD = np.array([0.03, 0.06, 0.12, 0.22, 0.4, 0.6, 0.8, 1.0])
+"""Places of the ages of the curve between the end of curing and the last day, in decades [-]."""
+HAIR = 0.01  # mm
+TORN = 2.0  # openings G_F/f_t from which the concrete hardly holds the faces any more
+SCATTER = 1.5  # real cracks are half again as wide, or narrow
+FULL = 0.95  # of what a bar could build up
+ALIKE = 0.001  # share by which two corners are pulled alike
+
+
+@dataclass(frozen=True)
+class AtAge:
+    """Concrete and shrinkage at an age: strength, modulus with creep [MPa], G_F [N/mm], strain."""
+
+    free: float
+    strength: float
+    modulus: float
+    toughness: float
+
+    @property
+    def material_length(self) -> float:
+        """Length over which tension at a corner is averaged [mm]."""
+        return averaging_length(self.modulus, self.toughness, self.strength)
+
+
+def at_age(it, age: float) -> AtAge:
+    """Shrinkage and concrete of a CornerSlab at an age [days]."""
+    grown = concrete_in_time(age, it.hardened, it.code)
+    return AtAge(
+        free=float(shortening(it, age)),
+        strength=float(grown.tensile),
+        modulus=_slow_modulus(it, age),
+        toughness=float(fracture_energy(_mean_strength(it, grown))),
+    )
+
+
+def _mean_strength(it, grown) -> float:
+    share = float(grown.compressive) / it.hardened.mean_strength
+    return share * float(mean_strength_en(it.strength))
+
+
+def _slow_modulus(it, age: float) -> float:
+    """Age-adjusted modulus for what drying has done since the end of curing [MPa]."""
+    first = min(it.curing, age)
+    modulus = float(concrete_in_time(first, it.hardened, it.code).modulus)
+    creep = creep_at_loading(it.slab, it.hardened, it.code)(age, first) if age > first else 0.0
+    return float(age_adjusted_modulus(modulus, creep))
+
+
+def cornered(it) -> Cornered:
+    """Work out the state of a CornerSlab at its age."""
+    of, by, now = form(it), restraint(it), at_age(it, it.age)
+    state = uncracked(of, by, now.modulus, now.free)
+    corners = pulled_corners(of, by)
+    told = tuple(_told(each, state, now) for each in corners)
+    worst = _worst(told)
+    line = Line(of, by, worst)
+    bars = laid_bars(layout(it))
+    held = opened(it, line, now, state, bars)
+    bare = opened(it, line, now, state, None)
+    loops, moved = _outline(line, held)
+    return Cornered(
+        loops=loops,
+        moved=moved,
+        tied=tied(of, by),
+        free=now.free,
+        strength=now.strength,
+        modulus=now.modulus,
+        toughness=now.toughness,
+        material_length=now.material_length,
+        field=_field(of, state, now),
+        corners=told,
+        worst=worst,
+        crack=_crack(it, line, now, held, bare),
+        bars=_bars(bars, held),
+        told_openings=partial(openings, _curve_key(it)),
+    )
+
+
+def _told(corner: Pulled, state: Uncracked, now: AtAge) -> InsideCorner:
+    length = min(now.material_length, corner.longest)
+    mean = corner.mean(state, length)
+    across = (corner.direction + np.pi / 2) % np.pi
+    return InsideCorner(corner.at, mean, mean / now.strength, across, corner.end(length))
+
+
+def _worst(corners: tuple[InsideCorner, ...]) -> int:
+    """The first of those that are pulled hardest."""
+    most = max(each.share for each in corners)
+    return next(k for k, each in enumerate(corners) if each.share >= most - ALIKE * abs(most))
+
+
+def _field(of, state: Uncracked, now: AtAge) -> PlanField:
+    grid = plan_grid(of)
+    s1, _s2, angle = principal(grid.carried(state.stress))
+    return PlanField(grid.x, grid.y, s1 / now.strength, angle)
+
+
+def opened(it, line: Line, now: AtAge, state: Uncracked, bars) -> CrackState:
+    """The crack at rest; without bars, fibres and joint where `bars` is None."""
+    bare = bars is None
+    fibres = (0.0, 0.0) if bare else _fibres(it, now)
+    law = CohesiveLaw(now.strength, now.toughness, "bilinear", fibres)
+    matter = Matter(now.modulus, it.thickness, law, it.strength, it.yield_strength)
+    loads = unit_loads(line, state, now.modulus, now.free)
+    share = 1.0 if bare else _uncut(it, line)
+    crack = in_concrete(crossed(line, bars or ()), matter, bars or (), loads, share)
+    return CrackState(crack, quick_at_load(crack, 1.0))
+
+
+def _fibres(it, now: AtAge) -> tuple[float, float]:
+    first, last = bridged_by_fibres(*residuals(it))
+    return min(first, now.strength), last
+
+
+def residuals(it) -> tuple[float, float]:
+    """Residual strengths f_R1 and f_R3 of a CornerSlab [MPa]."""
+    if it.fibres == "tested":
+        return it.residual_1, it.residual_3
+    dose = next(each for each in INDICATIVE if each.key == it.fibres)
+    return dose.residual_1, dose.residual_3
+
+
+def _uncut(it, line: Line):
+    cut = split_slab(line).slab.line
+    if it.joint == "joint":
+        return cut_before(cut, np.inf, 1.0)
+    return cut_before(cut, it.saw_length, it.cut_depth) if it.joint == "saw" else 1.0
+
+
+def _crack(it, line: Line, now: AtAge, held: CrackState, bare: CrackState) -> CornerCrack:
+    points, along, opening = _whole_line(line, held)
+    saw = {"none": 0.0, "saw": min(it.saw_length, along[-1]), "joint": along[-1]}[it.joint]
+    wild = opening[along >= saw] if it.joint != "joint" else np.zeros(1)
+    gapes = opening > HAIR
+    widest = float(wild.max(initial=0.0))
+    return CornerCrack(
+        points=points,
+        along=along,
+        opening=opening,
+        bare=_whole_line(line, bare)[2],
+        saw=float(saw),
+        runs=bool(widest > TORN * now.toughness / now.strength),
+        length=float(along[gapes].max(initial=0.0)),
+        band=_band(widest) if widest > HAIR else None,
+    )
+
+
+def _whole_line(line: Line, state: CrackState):
+    """Points, distances and openings along the line, its tip with them."""
+    cut = split_slab(line).slab.line
+    opening = np.maximum(state.opening, 0.0)
+    if len(cut.ends) > len(opening):
+        end = cut.along[-1] + np.hypot(*(cut.ends[-1] - cut.ends[-2]))
+        return cut.ends, np.append(cut.along, end), np.append(opening, 0.0)
+    return cut.ends, cut.along, opening
+
+
+def _band(width: float) -> WidthBand:
+    name = _("cohesive crack")
+    low, high = width / SCATTER, width * SCATTER
+    return WidthBand(low, width, high, width, "cohesive", name, ((name, width),))
+
+
+def _bars(bars: tuple[Laid, ...], held: CrackState) -> tuple[LaidBar, ...]:
+    met = {each.number: k for k, each in enumerate(held.crack.bars)}
+    return tuple(_bar(each, met.get(k), held) for k, each in enumerate(bars))
+
+
+def _bar(laid: Laid, k: int | None, held: CrackState) -> LaidBar:
+    diameter = bar(laid.size).diameter
+    if k is None:
+        return LaidBar(laid.start, laid.end, diameter, laid.kind, False, 0.0, "")
+    stress, crossing = float(held.bar_stresses[k]), held.crack.bars[k]
+    steel, pulled = crossing.bar, float(held.elongations[k])
+    fault = ""
+    if stress > 0.999 * steel.yield_stress:
+        fault = "yields"
+    elif stress < FULL * float(steel.stress(pulled, 1e6)):
+        fault = "slips"
+    return LaidBar(laid.start, laid.end, diameter, laid.kind, True, stress, fault)
+
+
+def _outline(line: Line, held: CrackState):
+    """Loops of the split slab and how far their points move; the mouth of the crack is twice."""
+    slab, movement = split_slab(line).slab, held.movement
+    loops = [_walk(slab.mesh, loop) for loop in outline(line.form).loops]
+    return tuple(slab.mesh.points[k] for k in loops), tuple(movement[k] for k in loops)
+
+
+def _walk(mesh, loop) -> np.ndarray:
+    nodes = np.concatenate([mesh.sides[side.name][:, [0, 2, 1]].ravel() for side in loop])
+    return nodes[np.append(nodes[1:] != nodes[:-1], nodes[-1] != nodes[0])]
+
+
+def _curve_key(it):
+    """The slab at no special age."""
+    return replace(it, age=it.last_day)
+
+
+@lru_cache(maxsize=32)
+def openings(it) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Ages [days], and the greatest openings then with and without bars [mm]."""
+    ages = it.curing * (it.last_day / it.curing) ** np.append(0.0, TOLD)
+    pairs = np.array([_both(it, float(age)) for age in ages])
+    return ages, pairs[:, 0], pairs[:, 1]
+
+
+def _both(it, age: float) -> tuple[float, float]:
+    of, by, now = form(it), restraint(it), at_age(it, age)
+    state = uncracked(of, by, now.modulus, now.free)
+    told = tuple(_told(each, state, now) for each in pulled_corners(of, by))
+    line = Line(of, by, _worst(told))
+    states = (opened(it, line, now, state, b) for b in (laid_bars(layout(it)), None))
+    return tuple(max(float(s.opening.max()), 0.0) for s in states)
