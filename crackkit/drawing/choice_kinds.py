@@ -39,6 +39,7 @@ class ChoiceKinds:
         limit, s = self.outcome.verdict.limit.width, self.spacings
         near = np.abs(s[:, None] - self.chart.spacings).argmin(axis=1)
         found = (self.widths > limit).astype(int) + (self.widths > HALF_AGAIN * limit)
+        found = np.where(self.chart.idle[:, near], np.maximum(found, WIDE), found)
         # bars so deep that no rule gives a width hold nothing
         found[self.chart.yields[:, near] | np.isnan(self.widths)] = YIELDS
         found[~self.chart.buildable[:, near]] = FAR

@@ -40,6 +40,8 @@ class Chart:
         By the rule that governs [mm].
     yields : ndarray of bool, same shape
         Where the bars would yield.
+    idle : ndarray of bool, same shape
+        Where fibres would carry the load alone: no bar holds the crack, and no rule is made for it.
     least_spacings : ndarray
         Centre to centre at which the stones just pass, of each size [mm].
     buildable : ndarray of bool, same shape
@@ -52,6 +54,7 @@ class Chart:
     spacings: np.ndarray
     widths: np.ndarray
     yields: np.ndarray
+    idle: np.ndarray
     least_spacings: np.ndarray
     buildable: np.ndarray
 
@@ -102,7 +105,9 @@ def choice_chart(
     buildable = (cases.gap >= gaps[:, None]) & (s <= widest[:, None] + 1e-9)
     widths = governing_width(strip, cases, load)
     names = tuple(one.name for one in bars)
-    return Chart(names, phi, A, SPACINGS, widths, stress > yield_strength, phi + gaps, buildable)
+    idle = (stress <= 0.0) & (strip.residual > 0.0)
+    yields = stress > yield_strength
+    return Chart(names, phi, A, SPACINGS, widths, yields, idle, phi + gaps, buildable)
 
 
 def _fits(strip: Strip, laid: StripBars, one: Bar) -> bool:

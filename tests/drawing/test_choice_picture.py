@@ -115,6 +115,15 @@ def test_the_chart_says_of_the_chosen_bars_what_the_verdict_says(choice, size, s
     assert (said | {YIELDS: verdicts.YIELDS})[kind] == outcome.verdict.key
 
 
+def test_where_fibres_carry_it_alone_chart_and_verdict_call_no_bars_good():
+    choice = CrackControl(size="6", spacing=55.0, fibres="steel_40", action="pulled", given="load")
+    choice = replace(choice, depth=241.0, width=150.0, pull=51.6e3, strength=15.0, cover=10.0)
+    choice = replace(choice, code="ACI", curing=1.0, stones=8.0, yield_strength=250.0)
+    outcome = choice.solve()
+    assert outcome.verdict.key == verdicts.TOO_WIDE and "alone" in outcome.verdict.why
+    assert kind_of_chosen(field_of(choice)) == WIDE
+
+
 @settings(max_examples=80, deadline=None)
 @given(choices(shape="slab"))
 def test_along_a_dashed_line_thin_bars_close_together_are_finer(choice):
