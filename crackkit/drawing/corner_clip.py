@@ -4,6 +4,8 @@ import numpy as np
 
 from crackkit.drawing.frames import Frame
 
+TINY = 1e-9  # drawing units: a line that does not move along an axis
+
 
 def clipped_lines(segments: np.ndarray, frame: Frame) -> np.ndarray:
     """Cut straight lines off at the frame; those outside are left out.
@@ -16,9 +18,9 @@ def clipped_lines(segments: np.ndarray, frame: Frame) -> np.ndarray:
     segments = np.asarray(segments, dtype=float).reshape(-1, 2, 2)
     start, way = segments[:, 0], segments[:, 1] - segments[:, 0]
     low, high = np.array([frame.left, frame.top]), np.array([frame.right, frame.bottom])
-    with np.errstate(divide="ignore", invalid="ignore"):
-        near, far = (low - start) / way, (high - start) / way
-    still = way == 0.0
+    still = np.abs(way) < TINY
+    steps = np.where(still, 1.0, way)
+    near, far = (low - start) / steps, (high - start) / steps
     out = still & ((start < low) | (start > high))
     enters = np.where(still, -np.inf, np.minimum(near, far)).max(axis=1).clip(0.0, 1.0)
     leaves = np.where(still, np.inf, np.maximum(near, far)).min(axis=1).clip(0.0, 1.0)

@@ -56,10 +56,9 @@ def _middle(plan: CornerPlan, view: View) -> list:
 
 def _rounding(state, plan: CornerPlan, view: View, taken) -> list:
     """The grip at the end of a rounding, on the side along the slab."""
-    found = sharp_corner(plan.structure, state.corner.at)
-    if found is None:
+    if not input_at(plan.structure, "rounding").applies:
         return []
-    (x, y), turn = found
+    (x, y), turn = sharp_corner(plan.structure, state.corner.at)
     x, y = plan((x + turn * plan.structure.rounding, y)).tolist()
     x += turn * BESIDE
     if any(math.dist((x, y), other) < CLEAR for other in taken):
@@ -68,7 +67,7 @@ def _rounding(state, plan: CornerPlan, view: View, taken) -> list:
     return [((x, y), _grip(x, y, SMALL, handle))]
 
 
-def sharp_corner(structure, worst) -> tuple | None:
+def sharp_corner(structure, worst) -> tuple:
     """Where the sides of an inside corner meet, and which way the side along the slab goes.
 
     Of several the one farthest from the worst, so that a grip there hides nothing.
@@ -80,15 +79,10 @@ def sharp_corner(structure, worst) -> tuple | None:
         The most pulled corner [mm].
     """
     s = structure
-    if s.shape == "column":
-        return None
     if s.shape == "corner":
         return (s.length - s.cut_length, s.width - s.cut_width), 1.0
     half = s.cut_length / 2
-    if s.shape == "door":
-        heights = (s.cut_width,)
-    else:
-        heights = s.cut_y - s.cut_width / 2, s.cut_y + s.cut_width / 2
+    heights = s.cut_y - s.cut_width / 2, s.cut_y + s.cut_width / 2
     every = [((s.cut_x - turn * half, y), turn) for turn in (1.0, -1.0) for y in heights]
     return max(every, key=lambda one: math.dist(one[0], worst))
 

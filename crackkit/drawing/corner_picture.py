@@ -64,7 +64,7 @@ def description(outcome, view: View = PLAIN) -> str:
     )
     sentences = [
         moves,
-        _("the worst corner is {pull}").format(pull=pull_words(state, view)),
+        _("the worst corner: {pull}").format(pull=pull_words(state, view)),
         crack_words(state.crack, view),
         effect_words(outcome, view)[0],
     ]

@@ -1,0 +1,250 @@
+"""The picture of a slab with inside corners: readable whatever the inputs, true to its state."""
+
+import re
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from crackkit.drawing.corner_picture import before, description, picture, sheet
+from crackkit.drawing.corner_words import corner_names
+from crackkit.drawing.frames import View
+from crackkit.drawing.shapes import (
+    Circle,
+    Polygons,
+    Raster,
+    every_shape,
+    handles,
+)
+from crackkit.drawing.svg import svg
+from crackkit.structures import corner_slab
+from crackkit.structures.corner_slab import CornerSlab
+from crackkit.units import shown
+from tests.drawing.corner_known import (
+    FORMS,
+    KNOWN,
+    OPENING,
+    OUTCOMES,
+    PULLS,
+    VIEWS,
+    WIDE,
+    plan_of,
+    slabs,
+)
+from tests.drawing.corner_outcomes import HARD, outcome
+from tests.drawing.looked_at import (
+    BLANKS,
+    at_every_width,
+    complaints,
+    off_the_paper,
+    roles,
+    words,
+)
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_words_keep_clear_at_every_width_and_in_both_systems(name):
+    assert at_every_width(picture, OUTCOMES[name], VIEWS) == {}
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_every_shape_lies_on_the_paper(name):
+    for view in (View(width=560.0), View("US", width=920.0), WIDE):
+        assert off_the_paper(picture(OUTCOMES[name], view)) == []
+
+
+@settings(max_examples=40, deadline=None)
+@given(slabs(), PULLS, st.lists(st.sampled_from(VIEWS), min_size=3, max_size=3))
+def test_words_keep_clear_and_shapes_on_the_paper_for_any_slab(slab, pull, some):
+    found = outcome(slab, pull)
+    for view in some:
+        drawn = picture(found, view)
+        assert complaints(drawn) == []
+        assert off_the_paper(drawn) == []
+
+
+@pytest.mark.parametrize("form_of", FORMS)
+def test_a_slab_that_is_worked_out_is_drawn_and_no_word_of_its_verdict_is_lost(form_of):
+    found = CornerSlab(shape=form_of, diagonals="12").solve()
+    for view in (View("US", width=560.0), View(width=920.0), WIDE):
+        drawn = picture(found, view)
+        assert complaints(drawn) == []
+        assert off_the_paper(drawn) == []
+        written = " ".join(words(drawn)).split()
+        assert [word for word in found.verdict.why.split() if word not in written] == []
+
+
+@settings(max_examples=40, deadline=None)
+@given(slabs(), st.sampled_from(BLANKS))
+def test_blank_drawings_keep_their_words_clear(slab, view):
+    for drawn in (before(slab, view), sheet(slab, view)):
+        assert complaints(drawn) == []
+        assert off_the_paper(drawn) == []
+
+
+@pytest.mark.parametrize("name", KNOWN)
+def test_what_is_said_for_those_who_cannot_see_stands_in_the_picture_too(name):
+    found = OUTCOMES[name]
+    said, written = description(found, WIDE), " ".join(words(picture(found, WIDE)))
+    assert found.verdict.why in said
+    told = re.findall(r"([0-9.]+\u00a0×|crack: [0-9.]+\u202fmm|moves [0-9.]+\u202fmm)", said)
+    assert len(told) >= 2
+    assert [text for text in told if text not in written] == []
+
+
+@pytest.mark.parametrize(
+    ("name", "paths"),
+    [
+        ("corner", ["rounding", "decades"]),
+        ("diagonals", ["rounding", "diagonal_off", "decades"]),
+        ("opening", ["cut_x", "cut_y", "rounding", "diagonal_off", "decades"]),
+        ("column", ["cut_x", "cut_y", "decades"]),
+        ("door", ["cut_x", "decades"]),
+    ],
+)
+def test_what_can_be_dragged(name, paths):
+    drawn = picture(OUTCOMES[name], WIDE)
+    assert [handle.path for handle in handles(drawn.shapes)] == paths
+    still = picture(OUTCOMES[name], replace(WIDE, live=False))
+    assert not list(handles(still.shapes))
+
+
+def grip_at(found, path: str, view: View = WIDE) -> tuple:
+    """Middle of the grip of an input, and its handle."""
+    for shape in picture(found, view).shapes:
+        handle = getattr(shape, "handle", None)
+        if handle is not None and handle.path == path:
+            (disc,) = (s for s in shape.shapes if isinstance(s, Circle))
+            return np.array([disc.x, disc.y]), handle
+    raise KeyError(path)
+
+
+def test_the_opening_follows_the_finger_all_over_the_plan():
+    found = OUTCOMES["opening"]
+    here, along = grip_at(found, "cut_x")
+    moved = replace(
+        found.structure,
+        cut_x=along.value + 30.0 * along.per_unit,
+        cut_y=along.upright.value - 20.0 * along.upright.per_unit,
+    )
+    there, _handle = grip_at(outcome(moved, 2.5), "cut_x")
+    assert there - here == pytest.approx((30.0, -20.0))
+    # the key that goes up moves it up the paper
+    up = along.upright.value - along.upright.step
+    assert plan_of(found)((0.0, up))[1] < plan_of(found)((0.0, along.upright.value))[1]
+
+
+@pytest.mark.parametrize(
+    ("name", "path", "way"),
+    [
+        ("corner", "rounding", 12.0),
+        ("opening", "rounding", 4.0),
+        ("diagonals", "diagonal_off", -25.0),
+        ("opening", "diagonal_off", 9.0),
+        ("turned", "diagonal_off", 14.0),
+    ],
+)
+def test_a_grip_follows_the_finger_along_its_way(name, path, way):
+    found = OUTCOMES[name]
+    here, handle = grip_at(found, path)
+    turn = 1.0 if handle.per_unit > 0 else -1.0
+    way = turn * abs(way)  # away from where it cannot go on
+    moved = replace(found.structure, **{path: handle.value + way * handle.per_unit})
+    there, _handle = grip_at(outcome(moved, KNOWN[name][1]), path)
+    assert there[0] - here[0] == pytest.approx(way, abs=0.02)
+    assert np.sign(handle.step) == turn
+
+
+def test_a_crack_is_drawn_and_told_only_where_it_gapes():
+    torn, whole = (picture(OUTCOMES[name], WIDE) for name in ("corner", "not yet"))
+    assert "crack_gap" in roles(torn) and "crack_gap" not in roles(whole)
+    assert "crack: " in " ".join(words(torn))
+    assert "along this line it would crack" in " ".join(words(whole))
+
+
+def test_a_joint_that_opens_is_no_crack():
+    said = " ".join(words(picture(OUTCOMES["joint"], WIDE)))
+    assert "the joint opens by" in said
+    assert "crack: " not in said
+
+
+def test_corners_are_named_by_where_they_are():
+    named = {
+        name: set(corner_names(OUTCOMES[name].cornered.corners, name == "door"))
+        for name in ("corner", "opening", "slit", "turned", "door")
+    }
+    four = {"near left", "near right", "far left", "far right"}
+    assert named["opening"] == named["slit"] == four
+    assert named["turned"] == {"left", "right", "near", "far"}
+    assert named["door"] == {"left", "right"}
+    assert named["corner"] == {"inside corner"}
+
+
+def test_stresses_are_told_for_the_bars_that_are_seen_across_the_crack():
+    found = OUTCOMES["diagonals"]
+    said = words(picture(found, WIDE))
+    crossed = [one for one in found.cornered.bars if one.crosses]
+    told = [text for text in said if text.startswith("diagonal: ")]
+    assert len(told) == len(crossed) == 2
+    for one in crossed:
+        assert f"diagonal: {shown(one.stress, 'stress', 'SI')}" in " ".join(told)
+    assert any(0.0 < one.stress < HARD for one in crossed)
+
+
+def test_bars_that_slip_or_yield_are_told():
+    found = OUTCOMES["diagonals"]
+    bars = tuple(replace(one, fault=fault) for one, fault in
+                 zip(found.cornered.bars, ("slips", "yields"), strict=True))  # fmt: skip
+    drawn = picture(replace(found, cornered=replace(found.cornered, bars=bars)), WIDE)
+    said = " ".join(words(drawn))
+    assert ", it slips" in said and ", it yields" in said
+    assert "bar_slack" in roles(drawn)
+    assert "bar_slack" not in roles(picture(OUTCOMES["far bars"], WIDE))
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [
+        ("corner", "no bar crosses the crack"),
+        ("not yet", "no bar lies across the line"),
+        ("joint", "no bar crosses the joint"),
+    ],
+)
+def test_it_is_said_why_no_stress_stands_there(name, said):
+    assert said in " ".join(words(picture(OUTCOMES[name], WIDE)))
+
+
+def test_what_bars_do_is_said_in_numbers():
+    crack = OUTCOMES["diagonals"].cornered.crack
+    said = " ".join(words(picture(OUTCOMES["diagonals"], WIDE)))
+    less = round(100 * (1 - crack.opening.max() / crack.bare.max()))
+    assert less == 28  # two bars, each of which takes 15 % off in the made-up state
+    assert f"{less}\u00a0% less" in said
+    assert "no less than with nothing across it" in " ".join(
+        words(picture(OUTCOMES["corner"], WIDE))
+    )
+
+
+@pytest.mark.parametrize("view", BLANKS)
+def test_before_the_call_nothing_is_worked_out_and_nothing_shown_of_it(view, monkeypatch):
+    def refuse(_it):
+        raise AssertionError("the answer was worked out")
+
+    monkeypatch.setattr(corner_slab, "cornered", refuse)
+    for name in ("every bar", "door", "turned"):
+        drawn = before(KNOWN[name][0], view)
+        assert not any(isinstance(s, Raster | Polygons) for s in every_shape(drawn.shapes))
+        assert not {"crack_gap", "neutral", "hatch", "now_line"} & set(roles(drawn))
+
+
+def test_the_sheet_has_four_questions_and_fits_its_page():
+    drawn = sheet(OPENING, View())
+    assert (drawn.width, drawn.height) == (1000.0, 652.0)
+    assert {"1", "2", "3", "4"} <= set(words(drawn))
+
+
+@pytest.mark.parametrize("theme", ["light", "dark", "projector", "print"])
+def test_every_role_has_a_look_in_every_theme(theme):
+    assert svg(picture(OUTCOMES["every bar"], WIDE), theme).endswith("</svg>")
