@@ -7,7 +7,7 @@ import numpy as np
 
 from crackkit.learning.called import Answer, called
 from crackkit.learning.choices import Question
-from crackkit.learning.curling import LATER, LONG_CURE, THICK, at_corner, panel, pull, wet_panel
+from crackkit.learning.curling import LATER, LONG_CURE, THICK, at_corner, panel, pull
 from crackkit.structures.curled_slab import CurledSlab
 from crackkit.units import shown
 from crackkit.words import _
@@ -24,8 +24,7 @@ def place(system: str) -> Question:
         "A panel of the canteen floor, {thick} thick, has dried for six weeks from its top. A "
         "serving trolley stands with one wheel in the corner. Where is the concrete stretched most?"
     ).format(thick=shown(slab.thickness, "size", system))
-    before = at_corner(wet_panel(system), system)
-    return called("place", text, _stretched(slab), _PLACE, before, slab)
+    return called("place", text, _stretched(slab), _PLACE, slab, slab)
 
 
 def _stretched(slab: CurledSlab) -> str:

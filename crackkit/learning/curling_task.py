@@ -4,10 +4,9 @@ from dataclasses import replace
 
 from crackkit.learning import goals
 from crackkit.learning.budgets import MoneyBudget
-from crackkit.learning.curling_costs import curled_cost, whole_floor
+from crackkit.learning.curling_costs import curled_cost
 from crackkit.learning.task import HoldTask
 from crackkit.structures.curled_slab import CurledSlab, WheelLoad
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, KIP, PSI
 from crackkit.words import _
 
@@ -72,21 +71,20 @@ def canteen_floor(system: str = "SI") -> HoldTask:
         rules that are usual there.
     """
     floor = as_found(system)
-    long, wide = (shown(side, "length", system) for side in whole_floor(floor))
     return HoldTask(
         key="canteen_floor",
         title=_("The floor of the school canteen"),
         story=_(
-            "The next school wants a canteen too: {long} by {wide}, and a lighter trolley. But the "
-            "floor is drawn thin, in nine panels, on ground as damp as anywhere. It dries from its "
-            "top and curls; then the serving trolley rolls over its corners, one small wheel "
-            "bearing {force} when it bumps over a joint. Choose thickness, "
+            "The next school wants a canteen too, and has a lighter trolley. The floor is drawn "
+            "thin, in nine panels like the one below, on ground as damp as anywhere. It dries from "
+            "its top and curls; then the trolley rolls over its corners, and bumps onto one small "
+            "wheel at each joint: that is the load on the drawing. Choose thickness, "
             "length and width of the panels, dowels, mat, curing and what lies below. Joints are "
             "paid for by what the panels ask for, dowels by what they hand on. The pull is looked "
             "up from the first weeks to the last day of three years, with the wheel in the worst "
             "place; move age and wheel to see it. Somebody else offers the floor with a light mat "
             "near its top: stay below that."
-        ).format(long=long, wide=wide, force=shown(floor.loads[0].force, "force", system)),
+        ),
         structure=floor,
         free=FREE,
         most_steel=float("inf"),  # bars are paid for, not weighed
