@@ -7,13 +7,19 @@ from crackkit.drawing.frames import Frame
 TINY = 1e-9  # drawing units: a line that does not move along an axis
 
 
-def clipped_lines(segments: np.ndarray, frame: Frame) -> np.ndarray:
+def clipped_lines(segments: np.ndarray, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
     """Cut straight lines off at the frame; those outside are left out.
 
     Parameters
     ----------
     segments : ndarray, shape (n, 2, 2)
     frame : Frame
+
+    Returns
+    -------
+    lines : ndarray, shape (k, 2, 2)
+    kept : ndarray of int, shape (k,)
+        Numbers of the lines that they are part of.
     """
     segments = np.asarray(segments, dtype=float).reshape(-1, 2, 2)
     start, way = segments[:, 0], segments[:, 1] - segments[:, 0]
@@ -26,7 +32,7 @@ def clipped_lines(segments: np.ndarray, frame: Frame) -> np.ndarray:
     leaves = np.where(still, np.inf, np.maximum(near, far)).min(axis=1).clip(0.0, 1.0)
     kept = (leaves > enters) & ~out.any(axis=1)
     ends = np.stack([enters, leaves], axis=1)[kept, :, None]
-    return start[kept, None] + ends * way[kept, None]
+    return start[kept, None] + ends * way[kept, None], np.flatnonzero(kept)
 
 
 def clipped_outline(points: np.ndarray, frame: Frame) -> np.ndarray:

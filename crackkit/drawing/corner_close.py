@@ -83,21 +83,22 @@ def _edges(state, near: CloseUp) -> list[Lines]:
     sides = [
         np.stack([near(loop), near(np.roll(loop, -1, axis=0))], axis=1) for loop in state.loops
     ]
-    seen = clipped_lines(np.concatenate(sides), near.frame)
+    seen, _kept = clipped_lines(np.concatenate(sides), near.frame)
     return [Lines(seen, "outline")] if len(seen) else []
 
 
-def _bars(state, near: CloseUp) -> list:
+def _bars(state, near: CloseUp) -> list[Polyline]:
     """Bars as thick as they are where that can be seen; those that slip are dashed."""
-    shapes = []
-    for one in sorted(state.bars, key=lambda each: each.kind != "mat"):
-        seen = clipped_lines(near([one.start, one.end])[None], near.frame)
-        if len(seen):
-            role = "bar_slack" if one.fault == "slips" else "bar"
-            thick = min(max(one.diameter * near.scale, THIN), THICK)
-            role = "stirrup" if one.kind == "mat" and role == "bar" else role
-            shapes.append(Polyline(seen[0], role, thick))
-    return shapes
+    bars = sorted(state.bars, key=lambda one: one.kind != "mat")
+    lines = near(np.array([(one.start, one.end) for one in bars]).reshape(-1, 2, 2))
+    seen, kept = clipped_lines(lines, near.frame)
+    return [_bar(bars[k], points, near) for points, k in zip(seen, kept.tolist(), strict=True)]
+
+
+def _bar(one, points: np.ndarray, near: CloseUp) -> Polyline:
+    role = "stirrup" if one.kind == "mat" else "bar"
+    role = "bar_slack" if one.fault == "slips" else role
+    return Polyline(points, role, min(max(one.diameter * near.scale, THIN), THICK))
 
 
 def crack_near(state, near: CloseUp) -> list:

@@ -7,10 +7,9 @@ import numpy as np
 from crackkit.drawing.corner_break import HAIR, jointed, wider_notes
 from crackkit.drawing.corner_callouts import Callout, callouts, fitting
 from crackkit.drawing.corner_close import CloseUp, close_shapes, close_up, crossing
+from crackkit.drawing.corner_effect import effect_lines
 from crackkit.drawing.corner_grips import handle_of
-from crackkit.drawing.corner_words import bars_words, joint_words
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.labels import width_of
 from crackkit.drawing.shapes import Circle, Group, Lines, Text, rectangle
 from crackkit.drawing.words_on import heading, wrapped
 from crackkit.units import shown
@@ -45,7 +44,9 @@ def corner_held(outcome, frame: Frame, view: View) -> list:
         *_stresses(state, near, room, view),
         *_ruler(near, left, view),
         *_grip(outcome, near, view),
-        *_below(outcome, frame, view),
+        *effect_lines(
+            outcome, frame.left + 14.0, frame.bottom - FOOT + 22.0, frame.width - 20.0, view
+        ),
     ]
 
 
@@ -109,53 +110,6 @@ def _nothing(state) -> str:
     if state.crack.widest < HAIR:
         return _("no bar lies across the line along which it would crack")
     return _("no bar crosses the crack: it opens as it likes")
-
-
-def _below(outcome, frame: Frame, view: View) -> list:
-    """What lies there, and what it does to the crack."""
-    s, y, room = outcome.structure, frame.bottom - FOOT + 22.0, frame.width - 20.0
-    laid = "; ".join([*bars_words(s, view), *([joint_words(s, view)] if s.joint != "none" else [])])
-    rows = [(line, "note") for line in wrapped(laid, "note", room)[:2]]
-    rows.append((_one_that_fits(effect_words(outcome, view), "label_bold", room), "label_bold"))
-    return [
-        Text(frame.left + 14.0, y + 18.0 * k, line, role) for k, (line, role) in enumerate(rows)
-    ]
-
-
-def _one_that_fits(ways, role: str, room: float) -> str:
-    found = [words for words in ways if width_of(words, role) <= room]
-    return found[0] if found else ways[-1]
-
-
-def effect_words(outcome, view: View) -> tuple[str, ...]:
-    """Ways to say what bars, fibres and joint do to the crack, longest first."""
-    crack = outcome.cornered.crack
-    bare, now = (float(np.max(each, initial=0.0)) for each in (crack.bare, crack.opening))
-    if bare < HAIR:
-        return (_("nothing to hold: it has not cracked"), _("it has not cracked"))
-    wide, told = (shown(width, "width", view.system) for width in (bare, now))
-    if now < HAIR:
-        return (_("bare concrete would gape {bare}; as it is, it stays closed").format(bare=wide),)
-    if jointed(crack):
-        return (_("the joint opens by {now}, and no crack comes").format(now=told),)
-    if not crack.runs and now > bare - HAIR / 2:
-        return (_("it gapes {now} at the corner, no more: nothing to hold").format(now=told),)
-    if now > bare - HAIR / 2:
-        return _untrimmed(told)
-    n = round(100 * (1.0 - now / bare))
-    ways = (
-        _("bare concrete would gape {bare}; as it is {now}: {n}\u00a0% less"),
-        _("{now} instead of {bare}: {n}\u00a0% less"),
-    )
-    return tuple(words.format(bare=wide, now=told, n=n) for words in ways)
-
-
-def _untrimmed(told: str) -> tuple[str, ...]:
-    ways = (
-        _("the crack is {now} wide, no less than with nothing across it"),
-        _("{now} wide: nothing trims it"),
-    )
-    return tuple(words.format(now=told) for words in ways)
 
 
 def _grip(outcome, near: CloseUp, view: View) -> list:

@@ -61,19 +61,19 @@ def past_the_edge(values: np.ndarray) -> np.ndarray:
     values : ndarray, shape (rows, columns)
         Not a number where there is no concrete.
     """
-    filled = np.pad(values, ROUNDS, constant_values=np.nan)
     for _round in range(ROUNDS):
-        near = [
-            np.roll(filled, (a, b), axis=(0, 1))
-            for a in (-1, 0, 1)
-            for b in (-1, 0, 1)
-            if (a, b) != (0, 0)
-        ]
-        near = np.array(near)
-        known = ~np.isnan(near)
-        mean = np.where(known, near, 0.0).sum(axis=0) / np.maximum(known.sum(axis=0), 1)
-        filled = np.where(np.isnan(filled) & known.any(axis=0), mean, filled)
-    return filled[ROUNDS:-ROUNDS, ROUNDS:-ROUNDS]
+        known = ~np.isnan(values)
+        count = _of_nine(known.astype(float))
+        mean = _of_nine(np.where(known, values, 0.0)) / np.maximum(count, 1.0)
+        values = np.where(known, values, np.where(count > 0, mean, np.nan))
+    return values
+
+
+def _of_nine(values: np.ndarray) -> np.ndarray:
+    """Sum of each value and of those around it."""
+    padded = np.pad(values, 1)
+    rows = padded[:-2] + padded[1:-1] + padded[2:]
+    return rows[:, :-2] + rows[:, 1:-1] + rows[:, 2:]
 
 
 def _middles(drawn: float, length: float) -> np.ndarray:

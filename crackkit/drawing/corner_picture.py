@@ -3,8 +3,9 @@
 from crackkit.drawing.composed import composed
 from crackkit.drawing.corner_blank import before, sheet, slab_told
 from crackkit.drawing.corner_days import corner_days
+from crackkit.drawing.corner_effect import effect_words
 from crackkit.drawing.corner_frames import corner_layout
-from crackkit.drawing.corner_held import corner_held, effect_words
+from crackkit.drawing.corner_held import corner_held
 from crackkit.drawing.corner_movement import corner_movement, largest
 from crackkit.drawing.corner_share import corner_share, shown_corners
 from crackkit.drawing.corner_stretch import corner_stretch, crack_words, pull_words

@@ -49,9 +49,9 @@ def held_words(structure) -> str:
     n = round(100 * structure.holds)
     kinds = {
         "base": _("held by its base alone: {base}"),
-        "ends": _("both ends tied, {n}\u00a0% stiff"),
-        "edges": _("all outer edges tied, {n}\u00a0% stiff, free to slide along"),
-        "foot": _("its foot tied, {n}\u00a0% stiff"),
+        "ends": _("both ends tied, held to {n}\u00a0%"),
+        "edges": _("all outer edges tied, held to {n}\u00a0%, free to slide along"),
+        "foot": _("its foot tied, held to {n}\u00a0%"),
     }
     # a wall does not lie on a base, whatever was chosen before it became one
     held = restraint(structure).held

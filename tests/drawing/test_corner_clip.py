@@ -22,11 +22,11 @@ def held(points) -> np.ndarray:
 @given(PLACES, PLACES, PLACES, PLACES)
 def test_of_a_line_just_what_lies_in_the_frame_is_left(a, b, c, d):
     whole = np.array([(a, b), (c, d)])
-    found = clipped_lines(whole[None], FRAME)
+    found, kept = clipped_lines(whole[None], FRAME)
     share = np.linspace(0.0, 1.0, 2001)[:, None]
     inside = held(whole[0] + share * (whole[1] - whole[0])).mean()
     left = np.hypot(*(found[0, 1] - found[0, 0])) if len(found) else 0.0
-    assert held(found).all()
+    assert held(found).all() and kept.tolist() == [0] * len(found)
     assert left == pytest.approx(inside * np.hypot(*(whole[1] - whole[0])), abs=0.3)
 
 

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from crackkit.drawing.corner_picture import before, description, picture, sheet
-from crackkit.drawing.corner_words import corner_names
+from crackkit.drawing.corner_words import bars_words, corner_names, joint_words
 from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import (
     Circle,
@@ -214,6 +214,19 @@ def test_bars_that_slip_or_yield_are_told():
 )
 def test_it_is_said_why_no_stress_stands_there(name, said):
     assert said in " ".join(words(picture(OUTCOMES[name], WIDE)))
+
+
+@pytest.mark.parametrize("width", [560.0, 1200.0])
+def test_what_lies_there_is_said_in_whole_or_not_at_all(width):
+    slab = replace(KNOWN["every bar"][0], fibres="tested", joint="saw", thickness=300.0)
+    view = View(width=width)
+    told, drawn = bars_words(slab, view), words(picture(outcome(slab, 2.0), view))
+    first = next(k for k, text in enumerate(drawn) if text.startswith(told[0][:20]))
+    last = next(k for k, text in enumerate(drawn) if text.startswith("bare concrete would"))
+    assert last - first <= 2
+    said = " ".join(drawn[first:last]).split("; ")
+    assert told[0] in said
+    assert set(said) <= {*told, joint_words(slab, view)}
 
 
 def test_what_bars_do_is_said_in_numbers():
