@@ -1,6 +1,12 @@
 """The words of the derivations: a title, and one sentence for each step, in order."""
 
-from crackkit.derive import choice_sentences, curled_sentences, ground_sentences, pull_sentences
+from crackkit.derive import (
+    choice_sentences,
+    corner_sentences,
+    curled_sentences,
+    ground_sentences,
+    pull_sentences,
+)
 from crackkit.derive.step_words import StepWords
 from crackkit.words import _
 
@@ -59,6 +65,7 @@ TITLES = {
     **pull_sentences.TITLES,
     **ground_sentences.TITLES,
     **curled_sentences.TITLES,
+    **corner_sentences.TITLES,
 }
 
 STEPS: dict[str, tuple[StepWords, ...]] = {
@@ -271,4 +278,5 @@ STEPS: dict[str, tuple[StepWords, ...]] = {
     **pull_sentences.STEPS,
     **ground_sentences.STEPS,
     **curled_sentences.STEPS,
+    **corner_sentences.STEPS,
 }

@@ -10,7 +10,8 @@ _positive = (
     "q g_0 g_1 L P a_P M_q z t F f_y "
     "q_1 q_2 L_1 L_2 P_t a_t L_t EI p g M_P "
     "phi rho tau_b f_ct c l_b s_r sigma_s sigma_sr b_t epsilon_m u r K T T_c T_2 T_h "
-    "sigma_c l_t mu gamma L_f L_c epsilon_d kappa_0 L_a y_0"
+    "sigma_c l_t mu gamma L_f L_c epsilon_d kappa_0 L_a y_0 "
+    "lamda C K_c G_F sigma_m sigma_h"
 )
 LETTERS = {one.name: one for one in symbols(_positive, positive=True)}
 LETTERS |= {one.name: one for one in symbols("sigma tau a sigma_a M_A M_B M_C theta_P", real=True)}

@@ -14,6 +14,7 @@ from crackkit.derive.cracked_section import cracked_section, cracked_section_two
 from crackkit.derive.cracking_moment import cracking_moment
 from crackkit.derive.derivation import Derivation, DerivedStep
 from crackkit.derive.drag import drag
+from crackkit.derive.inside_corner import inside_corner
 from crackkit.derive.lean import lean
 from crackkit.derive.lever_arm import lever_arm
 from crackkit.derive.lift_off import lift_off
@@ -35,6 +36,7 @@ DERIVATIONS = (
     transfer_length,
     drag,
     lift_off,
+    inside_corner,
 )
 
 

@@ -18,6 +18,7 @@ _greek |= {"epsilon_s": "ε_s", "sigma_a": "σ_a"}
 _greek |= {"phi": "φ", "rho": "ρ", "tau_b": "τ_b", "epsilon_m": "ε_m"}
 _greek |= {"mu": "μ", "gamma": "γ", "kappa_0": "κ_0", "epsilon_d": "ε_d"}
 _greek |= {"sigma_s": "σ_s", "sigma_sr": "σ_sr", "sigma_c": "σ_c"}
+_greek |= {"lamda": "λ", "sigma_m": "σ_m", "sigma_h": "σ_h"}
 _greek |= {"theta_q": "θ_q", "theta_P": "θ_P", "theta_M": "θ_M"}
 
 
@@ -68,7 +69,14 @@ def _step(words: StepWords, latex: str, left: str, formula: str) -> WrittenStep:
 def readable(text: str) -> str:
     """Write a formula, or a letter, as people read it."""
     text = _symbol.sub(lambda m: _greek.get(m.group(), m.group()), text)
-    for sign, printed in (("**2", "²"), ("**3", "³"), ("*", " × "), ("sqrt(", "√("), ("-", "−")):
+    for sign, printed in (
+        ("**2", "²"),
+        ("**3", "³"),
+        ("**", "^"),
+        ("*", " × "),
+        ("sqrt(", "√("),
+        ("-", "−"),
+    ):
         text = text.replace(sign, printed)
     return text
 

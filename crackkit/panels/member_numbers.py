@@ -5,7 +5,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from crackkit.mechanics.bars import bar
-from crackkit.panels import choice_numbers, curled_numbers, ground_numbers, pulled_numbers
+from crackkit.panels import (
+    choice_numbers,
+    corner_numbers,
+    curled_numbers,
+    ground_numbers,
+    pulled_numbers,
+)
 from crackkit.structures.outcome import Outcome
 from crackkit.words import _
 
@@ -44,7 +50,7 @@ LETTERS = {
     "M_A": ("moment", _("moment over the support before B")),
     "M_C": ("moment", _("moment over the support after B")),
 } | (choice_numbers.LETTERS | pulled_numbers.LETTERS)
-LETTERS |= ground_numbers.LETTERS | curled_numbers.LETTERS
+LETTERS |= ground_numbers.LETTERS | curled_numbers.LETTERS | corner_numbers.LETTERS
 OF = {
     "cracked_section": ("b", "h", "d", "A_s", "n", "M", "E_s", "d_c", "s"),
     "cracking_moment": ("b", "h", "f_t"),
@@ -53,6 +59,7 @@ OF = {
     "arm_moment": ("L", "q", "g_0", "g_1", "P", "a_P"),
     "over_support": ("q_1", "q_2", "L_1", "L_2", "P_t", "a_t", "L_t", "M_A", "M_C"),
 } | (choice_numbers.OF | pulled_numbers.OF | ground_numbers.OF | curled_numbers.OF)
+OF |= corner_numbers.OF
 OF["cracked_section_two_layers"] = (*OF["cracked_section"], "A_o", "d_o", "k")
 
 
@@ -88,7 +95,7 @@ def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
     key : str
         ``"cracked_section"``, ``"cracking_moment"``, ``"lever_arm"``, ``"arm_moment"``,
         ``"over_support"``, ``"bar_spacing"``, ``"rust_time"``, ``"transfer_length"``,
-        ``"drag"``, ``"lift_off"`` or ``"lean"``.
+        ``"drag"``, ``"lift_off"``, ``"inside_corner"`` or ``"lean"``.
     """
     readers = {
         "cracked_section": _cracked,
@@ -101,6 +108,7 @@ def member_numbers(outcome: Outcome, key: str) -> MemberNumbers:
         "transfer_length": _transfer,
         "drag": _drag,
         "lift_off": _lift_off,
+        "inside_corner": _inside_corner,
     }
     return readers[key](outcome) if key in readers else MemberNumbers(key, {}, {})
 
@@ -123,6 +131,10 @@ def _drag(outcome: Outcome) -> MemberNumbers:
 
 def _lift_off(outcome: Outcome) -> MemberNumbers:
     return MemberNumbers("lift_off", *curled_numbers.lift_off_numbers(outcome))
+
+
+def _inside_corner(outcome: Outcome) -> MemberNumbers:
+    return MemberNumbers("inside_corner", *corner_numbers.inside_corner_numbers(outcome))
 
 
 def _cracking(outcome: Outcome) -> MemberNumbers:
