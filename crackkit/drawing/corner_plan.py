@@ -8,7 +8,7 @@ from crackkit.drawing.corner_sides import BLOCK
 from crackkit.drawing.dimension_line import dimension_line
 from crackkit.drawing.footings import hatched_block
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.shapes import Polygon, Polyline, Text, line, rectangle
+from crackkit.drawing.shapes import Polygon, Polyline, Text, line
 from crackkit.units import shown
 
 DOWN = 30.0  # from the near side to the dimension
@@ -55,13 +55,13 @@ class CornerPlan:
         cover = [] if len(outside) == 4 else [_around(outside, self)]
         return [*cover, *(Polygon(hole, "paper") for hole in holes)]
 
-    def column(self, grows: float = 1.0) -> list:
+    def column(self) -> list:
         """Draw the column that a box-out goes round."""
         s = self.structure
-        if s.shape != "column":
+        if s.box_out <= 0:
             return []
         x, y = self((s.cut_x, s.cut_y)).tolist()
-        half = grows * COLUMN * s.cut_length * self.scale / 2
+        half = COLUMN * s.box_out * self.scale / 2
         return hatched_block(x - half, x + half, y - half, y + half)
 
     def dimensions(self, view: View, out: float = BLOCK) -> list:
@@ -76,11 +76,6 @@ class CornerPlan:
             line(edge - 5.0, self.top, edge - 5.0, middle - 11.0, "leader"),
             line(edge - 5.0, middle + 11.0, edge - 5.0, self.bottom, "leader"),
         ]
-
-    def frame(self) -> Polygon:
-        """Give the room that it takes."""
-        wide, tall = self.right - self.left, self.bottom - self.top
-        return rectangle(self.left, self.top, wide, tall, "concrete")
 
 
 def _closed(loop: np.ndarray) -> np.ndarray:

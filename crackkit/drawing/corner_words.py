@@ -24,24 +24,30 @@ def shape_words(structure, view: View) -> str:
     s, system = structure, view.system
     wide = shown(s.cut_length, "length", system)
     tall = shown(s.cut_width, "length", system)
+    boxed = _box_out(s, system) if s.box_out > 0 else ""
     if s.shape == "column":
-        how = {
-            "square": _("square to the slab"),
-            "turned": _("turned by 45 degrees"),
-            "round": _("round"),
-        }
-        text = _("a box-out {size} wide round a column, {how}")
-        return text.format(size=wide, how=how[s.turn])
+        return boxed
     kinds = {
         "corner": _("an L: {wide} by {tall} is missing"),
+        "depot": _("a T: twice {wide} by {tall} is missing; {boxed}"),
         "opening": _("an opening {wide} by {tall}"),
         "door": _("a wall with a door {wide} by {tall}"),
     }
-    text = kinds[s.shape].format(wide=wide, tall=tall)
+    text = kinds[s.shape].format(wide=wide, tall=tall, boxed=boxed)
     if s.rounding <= 0:
         return text
     radius = shown(s.rounding, "size", system)
     return _("{shape}, corners rounded to {radius}").format(shape=text, radius=radius)
+
+
+def _box_out(s, system: str) -> str:
+    how = {
+        "square": _("square to the slab"),
+        "turned": _("turned by 45 degrees"),
+        "round": _("round"),
+    }
+    text = _("a box-out {size} wide round a column, {how}")
+    return text.format(size=shown(s.box_out, "length", system), how=how[s.turn])
 
 
 def held_words(structure) -> str:

@@ -10,6 +10,8 @@ from crackkit.words import _
 
 WALL = 6000.0  # mm, the highest wall
 SLAB = 12000.0
+LEAST_BOX = 200.0
+CORNERS = {"corner": 1, "opening": 4, "column": 4, "door": 2, "depot": 6}
 DOSES = tuple((dose.key, dose.label) for dose in INDICATIVE) + (
     ("tested", _("tested: give f_R1 and f_R3")),
 )
@@ -27,17 +29,32 @@ def most_cut_length(it, _owner) -> float:
     if it.shape == "column":
         room = min(it.length, it.width) - 2 * LEFT
         return room / 2**0.5 if it.turn == "turned" else room
+    if is_tee(it):
+        return it.length / 2 - LEFT
     return it.length - 2 * LEFT
 
 
 def most_cut_width(it, _owner) -> float:
-    """Widest piece that may be missing, highest door [mm]."""
+    """Widest piece that may be missing, highest door [mm]; a T keeps room for the box-out."""
+    if is_tee(it):
+        return it.width - 2 * LEFT - 2**0.5 * LEAST_BOX
     return it.width - (2 * LEFT if it.shape == "opening" else LEFT)
 
 
+def most_box(it, _owner) -> float:
+    """Widest box-out in the wide part of a T [mm]."""
+    room = min(it.width - it.cut_width, it.length) - 2 * LEFT
+    return room / 2**0.5 if it.turn == "turned" else room
+
+
+def most_look(it, _owner) -> int:
+    """How many corners there are to look at."""
+    return CORNERS.get(it.shape, 1)
+
+
 def _half(it, size: float) -> float:
-    if it.shape == "column":
-        return it.cut_length / 2 * (2**0.5 if it.turn == "turned" else 1.0)
+    if is_column(it):
+        return it.box_out / 2 * (2**0.5 if it.turn == "turned" else 1.0)
     return size / 2
 
 
@@ -57,8 +74,10 @@ def least_y(it, _owner) -> float:
 
 
 def most_y(it, _owner) -> float:
-    """As far [mm]."""
-    return it.width - _half(it, it.cut_width) - LEFT
+    """As far [mm]; in a T, only its stem reaches to the far side."""
+    reach = _half(it, it.cut_width) + LEFT
+    in_stem = it.cut_length + reach <= it.cut_x <= it.length - it.cut_length - reach
+    return it.width - reach - (0.0 if in_stem or not is_tee(it) else it.cut_width)
 
 
 def most_rounding(it, _owner) -> float:
@@ -78,12 +97,22 @@ def has_place(it, _owner=None) -> bool:
 
 def is_hole(it, _owner=None) -> bool:
     """Tell whether it can be moved both ways."""
-    return it.shape in ("opening", "column")
+    return it.shape in ("opening", "column", "depot")
 
 
 def is_column(it, _owner=None) -> bool:
-    """Tell whether it is a box-out round a column."""
-    return it.shape == "column"
+    """Tell whether there is a box-out round a column."""
+    return it.shape in ("column", "depot")
+
+
+def is_tee(it, _owner=None) -> bool:
+    """Tell whether it is a T with a box-out."""
+    return it.shape == "depot"
+
+
+def has_some_corners(it, _owner=None) -> bool:
+    """Tell whether there is more than one inside corner."""
+    return it.shape != "corner"
 
 
 def has_two_sides(it, _owner=None) -> bool:

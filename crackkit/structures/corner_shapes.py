@@ -9,6 +9,7 @@ from crackkit.mechanics.plane_bodies import (
     l_slab,
     slab_round_column,
     slab_with_opening,
+    tee_slab,
     wall_with_door,
 )
 from crackkit.mechanics.plane_outline import PlaneOutline, PlaneSide, left_turn
@@ -19,6 +20,7 @@ SHAPES = (
     ("opening", _("a rectangle with an opening")),
     ("column", _("a rectangle with a box-out round a column")),
     ("door", _("a wall with a door")),
+    ("depot", _("a T, with a box-out round a column")),
 )
 TURNS = (
     ("square", _("square, along the sides")),
@@ -38,19 +40,24 @@ _USUAL = {  # width, missing along, missing across [mm]
     "opening": (6000.0, 1200.0, 1200.0),
     "column": (6000.0, 600.0, 600.0),
     "door": (3000.0, 1000.0, 2100.0),
+    "depot": (6000.0, 1800.0, 2000.0),
 }
+BOX = 500.0
+"""Usual side of the box-out in a T [mm]."""
 
 
 def usual_sizes(shape: str, length: float, width: float | None) -> dict:
     """Sizes of a shape where nobody says others [mm]; a `width` of None is that of the shape."""
     wide, along, across = _USUAL.get(shape, _USUAL["corner"])
     wide = wide if width is None else width
+    tee = shape == "depot"
+    across = min(across, (0.3 if tee else 0.7) * wide)
     return {
         "width": wide,
-        "cut_length": min(along, length / 2),
-        "cut_width": min(across, 0.7 * wide),
+        "cut_length": min(along, length / (4 if tee else 2)),
+        "cut_width": across,
         "cut_x": length / 2,
-        "cut_y": wide / 2,
+        "cut_y": (wide - across) / 2 if tee else wide / 2,
     }
 
 
@@ -65,6 +72,7 @@ class Form:
     at: tuple[float, float]
     rounding: float = 0.0
     turn: str = "square"
+    box: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -99,8 +107,9 @@ def form(it) -> Form:
         "door": (it.cut_x, 0.0),
     }.get(it.shape, (it.cut_x, it.cut_y))
     rounding = it.rounding if it.shape in ("corner", "opening") else 0.0
-    turn = it.turn if square else "square"
-    return Form(it.shape, it.length, it.width, cut, at, rounding, turn)
+    tee = it.shape == "depot"
+    turn, box = it.turn if square or tee else "square", it.box if tee else 0.0
+    return Form(it.shape, it.length, it.width, cut, at, rounding, turn, box)
 
 
 @lru_cache(maxsize=64)
@@ -113,6 +122,8 @@ def outline(of: Form) -> PlaneOutline:
         return slab_with_opening(of.length, of.width, of.at, of.cut, radius)
     if of.shape == "column":
         return slab_round_column(of.length, of.width, of.at, of.cut[0], _FORMS[of.turn])
+    if of.shape == "depot":
+        return tee_slab(of.length, of.width, *of.cut, (of.at, of.box, _FORMS[of.turn]))
     return wall_with_door(of.length, of.width, of.at[0] - of.cut[0] / 2, *of.cut)
 
 

@@ -16,7 +16,7 @@ from crackkit.structures import (
     fields,
 )
 from crackkit.structures.corner_bars import steel_mass
-from crackkit.structures.corner_shapes import SHAPES, TURNS, usual_sizes
+from crackkit.structures.corner_shapes import BOX, SHAPES, TURNS, usual_sizes
 from crackkit.structures.cornered import Cornered
 from crackkit.structures.cornering import cornered
 from crackkit.structures.counts import Count
@@ -84,12 +84,21 @@ class CornerSlab:
         _("Its middle across"), "length", corner_ranges.least_y, corner_ranges.most_y, None,
         _("From the near side."), when=corner_ranges.is_hole,
     )  # fmt: skip
+    box: float = fields.number(
+        _("Side of the box-out"), "length", corner_ranges.LEAST_BOX, corner_ranges.most_box, BOX,
+        when=corner_ranges.is_tee,
+    )  # fmt: skip
     rounding: float = fields.number(
         _("Radius of the corners"), "size", 0.0, corner_ranges.most_rounding, 0.0,
         _("0 is sharp; half of the side makes a square opening a circle."),
         when=corner_ranges.can_be_round,
     )  # fmt: skip
     turn: str = fields.choice(_("The box-out is"), TURNS, "square", when=corner_ranges.is_column)
+    look: int = fields.number(
+        _("Look at corner"), "count", 0, corner_ranges.most_look, 0,
+        _("0: the one that is pulled hardest; else by its number."),
+        when=corner_ranges.has_some_corners,
+    )  # fmt: skip
     held: str = fields.choice(_("Held by"), HELD, "edges")
     holds: float = fields.number(
         _("Held fast"), "ratio", 0.0, 1.0, 0.12, _("0 gives way, 1 cannot move."),
@@ -182,7 +191,8 @@ class CornerSlab:
     topics: ClassVar[tuple] = (
         (_("Age"), ("age",)),
         (_("Shape"), ("shape", "length", "width", "thickness")),
-        (_("What is missing"), ("cut_length", "cut_width", "cut_x", "cut_y", "rounding", "turn")),
+        (_("What is missing"), ("cut_length", "cut_width", "cut_x", "cut_y", "box", "turn",
+                                  "rounding", "look")),
         (_("Held by"), ("held", "holds", "drag")),
         (
             _("Diagonal bars"),
@@ -210,7 +220,13 @@ class CornerSlab:
         if self.shape == before.shape:
             return self
         held = "foot" if self.shape == "door" else "edges" if self.held == "foot" else self.held
-        chosen = {"held": held, "rounding": 0.0, **usual_sizes(self.shape, self.length, None)}
+        chosen = {
+            "held": held,
+            "rounding": 0.0,
+            "box": BOX,
+            "look": 0,
+            **usual_sizes(self.shape, self.length, None),
+        }
         asked = {path: value for path, value in changes.items() if path in chosen}
         return replace(self, **{**chosen, **asked})
 
@@ -219,6 +235,11 @@ class CornerSlab:
         """The slab as it dries."""
         faces = 2 if self.both_sides else 1
         return DryingSlab(self.strength, 100.0 * self.humidity, self.thickness, faces, self.curing)
+
+    @property
+    def box_out(self) -> float:
+        """Side of the box-out round a column [mm]; 0 without."""
+        return {"column": self.cut_length, "depot": self.box}.get(self.shape, 0.0)
 
     @property
     def hardened(self) -> Concrete:
