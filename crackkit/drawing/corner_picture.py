@@ -10,6 +10,7 @@ from crackkit.drawing.corner_movement import corner_movement, largest
 from crackkit.drawing.corner_share import corner_share, shown_corners
 from crackkit.drawing.corner_stretch import corner_stretch, crack_words, pull_words
 from crackkit.drawing.corner_widths import corner_widths, tight_heading
+from crackkit.drawing.corner_words import corner_names
 from crackkit.drawing.frames import PLAIN, View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.told_numbers import told_texts
@@ -65,12 +66,19 @@ def description(outcome, view: View = PLAIN) -> str:
     )
     sentences = [
         moves,
-        _("the worst corner: {pull}").format(pull=pull_words(state, view)),
+        _("{corner}: {pull}").format(corner=_named(outcome), pull=pull_words(state, view)),
         crack_words(state.crack, view),
         effect_words(outcome, view)[0],
     ]
     told = [slab_told(outcome.structure, view), *(_sentence(words) for words in sentences)]
     return " ".join([*told, outcome.verdict.why])
+
+
+def _named(outcome) -> str:
+    """Name the corner that is looked at."""
+    state = outcome.cornered
+    name = corner_names(state.corners, outcome.structure.shape == "door")[state.worst]
+    return _("corner {name}").format(name=name) if len(state.corners) > 1 else name
 
 
 def _sentence(words: str) -> str:

@@ -12,7 +12,7 @@ from crackkit.words import _
 NAME, VALUE = 88.0, 42.0  # room for the name of a corner and for its number
 TALL, ROW = 15.0, 22.0  # of a bar, and from one to the next
 HEAD = 46.0
-MOST = 4  # corners that are shown
+MOST = 6  # corners that are shown
 LEAST_HIGH, HEADROOM = 1.25, 1.08  # end of the scale
 PITCH = 6.0  # of the hatch
 
@@ -23,7 +23,7 @@ def shown_corners(state) -> int:
 
 
 def corner_share(outcome, frame: Frame, view: View) -> list:
-    """Draw a bar for each corner, with the line at which it tears."""
+    """Draw a bar for each corner, the one looked at first, with the line at which it tears."""
     state = outcome.cornered
     names = corner_names(state.corners, outcome.structure.shape == "door")
     order = sorted(
@@ -31,7 +31,7 @@ def corner_share(outcome, frame: Frame, view: View) -> list:
     )  # fmt: skip
     rows = [(names[k], state.corners[k]) for k in order[:MOST]]
     left, right = frame.left + NAME, frame.right - VALUE
-    per = (right - left) / max(LEAST_HIGH, HEADROOM * state.share)
+    per = (right - left) / max(LEAST_HIGH, HEADROOM * max(corner.share for _name, corner in rows))
     top = frame.top + HEAD
     low = top + ROW * (len(rows) - 1) + TALL
     note = _("mean over {length} from each corner").format(
@@ -49,7 +49,7 @@ def corner_share(outcome, frame: Frame, view: View) -> list:
 
 
 def _bar(name, share, worst, frame: Frame, left, top, wide) -> list:
-    """One corner: its name, a hatched bar, its number; the worst one bold."""
+    """One corner: its name, a hatched bar, its share; the one that is looked at bold."""
     role = "stretched_word" if worst else "label"
     shapes = [
         Text(frame.left, top + 12, name, role),

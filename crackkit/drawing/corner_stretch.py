@@ -108,17 +108,18 @@ def crack_words(crack, view: View) -> str:
 
 
 def _others(state, plan: CornerPlan, taken: np.ndarray) -> list:
-    """Mark the other corners that tear as well, with their share where there is room."""
+    """Number the other corners where there is room; ring those that tear as well."""
     crack = plan(at_way(state.crack, np.linspace(0.0, state.crack.along[-1], 25)))
     corners = plan([corner.at for corner in state.corners])
     taken = np.concatenate([taken, crack, corners])
     shapes = []
     for k, corner in enumerate(state.corners):
-        if k == state.worst or corner.share < 1.0:
+        if k == state.worst:
             continue
-        words = f"{corner.share:.2f}\u00a0×"
+        torn = corner.share >= 1.0
+        words = f"{k + 1}: {corner.share:.2f}\u00a0×" if torn else str(k + 1)
         place = _free_place(corners[k], width_of(words, CHIP) / 2, taken, plan)
-        shapes += ring(corner, plan)
+        shapes += ring(corner, plan) if torn else []
         if place is not None:
             shapes += chip(place[0], place[1] + 4.5, words, CHIP)
             taken = np.concatenate([taken, [place]])

@@ -113,7 +113,7 @@ def joint_words(structure, view: View) -> str:
 
 
 def corner_names(corners, wall: bool) -> list[str]:
-    """Name inside corners by where they are: ``far left``; the only one by what it is.
+    """Name inside corners by number and place: ``2 far left``; the only one by what it is.
 
     Parameters
     ----------
@@ -128,8 +128,8 @@ def corner_names(corners, wall: bool) -> list[str]:
     wide, tall = np.maximum(BESIDE * np.abs(off).max(axis=0), 1.0).tolist()
     near, far = (_("lower"), _("upper")) if wall else (_("near"), _("far"))
     names = []
-    for x, y in off.tolist():
+    for k, (x, y) in enumerate(off.tolist()):
         along = _("left") if x < -wide else _("right") if x > wide else ""
         across = near if y < -tall else far if y > tall else ""
-        names.append(" ".join(part for part in (across, along) if part))
+        names.append(" ".join(part for part in (str(k + 1), across, along) if part))
     return names

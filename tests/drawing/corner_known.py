@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from crackkit.drawing.corner_frames import corner_layout
 from crackkit.drawing.corner_plan import plan_in
+from crackkit.drawing.corner_share import shown_corners
 from crackkit.drawing.corner_stretch import ASIDE
 from crackkit.drawing.frames import View
 from crackkit.structures.corner_shapes import SHAPES
@@ -33,6 +34,8 @@ KNOWN = {
     "turned": (CornerSlab(shape="column", turn="turned", diagonals="#5"), 1.3),
     "round": (CornerSlab(shape="column", turn="round"), 0.9),
     "door": (CornerSlab(shape="door", held="foot", mat="10", spacing=75.0), 2.0),
+    "depot": (CornerSlab(shape="depot", turn="turned", diagonals="12", edges="12"), 1.6),
+    "second corner": (CornerSlab(shape="depot", length=9000.0, look=2, mat="6"), 1.9),
     "saw cut": (CornerSlab(joint="saw", saw_length=3000.0, thickness=400.0), 1.5),
     "joint": (CornerSlab(joint="joint", rounding=1500.0), 4.0),
     "fibres": (CornerSlab(shape="door", length=12000.0, fibres="tested", diagonals="12"), 1.6),
@@ -53,7 +56,7 @@ def slabs(draw):
 
 def layout_of(found, view: View):
     state = found.cornered
-    return corner_layout(view, len(found.numbers), min(len(state.corners), 4))
+    return corner_layout(view, len(found.numbers), shown_corners(state))
 
 
 def plan_of(found, view: View = WIDE):

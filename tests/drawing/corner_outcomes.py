@@ -87,7 +87,7 @@ def _key(state, bound) -> str:
 def cornered(slab, pull: float) -> Cornered:
     of = form(slab)
     loops, corners = polygons(of), corners_of(slab)
-    line = _line(loops, corners)
+    line = _line(loops, corners, _looked_at(slab, corners))
     bars = bars_of(slab, line)
     crack = _crack(slab, line, bars, pull)
     return Cornered(
@@ -101,11 +101,15 @@ def cornered(slab, pull: float) -> Cornered:
         material_length=REACH,
         field=_field(slab, loops, corners, pull),
         corners=tuple(_inside_corner(corners, k, pull) for k in range(len(corners.at))),
-        worst=0,
+        worst=_looked_at(slab, corners),
         crack=crack,
         bars=bars,
         told_openings=lambda: _history(slab, crack),
     )
+
+
+def _looked_at(slab, corners: Corners) -> int:
+    return min(max(int(slab.look) - 1, 0), len(corners.at) - 1)
 
 
 def corners_of(slab) -> Corners:
@@ -145,9 +149,9 @@ def _field(slab, loops, corners: Corners, pull: float) -> PlanField:
     return PlanField(x, y, np.where(within, share, np.nan), np.where(within, direction, np.nan))
 
 
-def _line(loops, corners: Corners) -> np.ndarray:
-    """Points of the crack from the first corner on, to where it leaves the concrete [mm]."""
-    at, into = corners.at[0], corners.into[0]
+def _line(loops, corners: Corners, k: int) -> np.ndarray:
+    """Points of the crack from a corner on, to where it leaves the concrete [mm]."""
+    at, into = corners.at[k], corners.into[k]
     way = np.arange(0.0, 20000.0, STEP)[:, None]
     points = at + way * into + BEND * way**2 * np.array([-into[1], into[0]])
     leaves = ~inside(points[1:], loops)

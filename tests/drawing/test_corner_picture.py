@@ -173,12 +173,14 @@ def test_a_joint_that_opens_is_no_crack():
 def test_corners_are_named_by_where_they_are():
     named = {
         name: set(corner_names(OUTCOMES[name].cornered.corners, name == "door"))
-        for name in ("corner", "opening", "slit", "turned", "door")
+        for name in ("corner", "opening", "slit", "turned", "door", "depot")
     }
     four = {"near left", "near right", "far left", "far right"}
-    assert named["opening"] == named["slit"] == four
-    assert named["turned"] == {"left", "right", "near", "far"}
-    assert named["door"] == {"left", "right"}
+    assert {name[2:] for name in named["opening"]} == four
+    assert {name[2:] for name in named["slit"]} == four
+    assert {name[2:] for name in named["turned"]} == {"left", "right", "near", "far"}
+    assert {name[2:] for name in named["door"]} == {"left", "right"}
+    assert {name[:2] for name in named["depot"]} == {f"{k + 1} " for k in range(6)}
     assert named["corner"] == {"inside corner"}
 
 
