@@ -21,6 +21,7 @@ if "numpy" in sys.modules and importlib.util.find_spec("threadpoolctl"):
 _homes = {
     "Cantilever": "crackkit.sandbox",
     "ContinuousBeam": "crackkit.sandbox",
+    "CornerSlab": "crackkit.sandbox",
     "CrackControl": "crackkit.sandbox",
     "CurledSlab": "crackkit.sandbox",
     "GroundSlab": "crackkit.sandbox",

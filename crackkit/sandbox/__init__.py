@@ -7,12 +7,14 @@
 >>> CrackControl(bars="12 @ 150", across="10 @ 200", cover="40 mm", moment="30 kNm")
 >>> GroundSlab(length="24 m", thickness="150 mm", left=0.9, right=0.9, bars="12 @ 150", age="90 d")
 >>> CurledSlab(length="4.5 m", thickness="125 mm", load="10 kN", along="0.2 m", across="0.2 m")
+>>> CornerSlab(length="6 m", width="6 m", cut="3 m x 3 m", diagonals="2 x 12 mm at 50 mm")
 """
 
 from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.code_line import code_line
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
+from crackkit.sandbox.corner_slab import CornerSlab
 from crackkit.sandbox.crack_control import CrackControl
 from crackkit.sandbox.curled_slab import CurledSlab
 from crackkit.sandbox.ground_slab import GroundSlab
@@ -25,6 +27,7 @@ from crackkit.sandbox.wrong_input import WrongInput
 __all__ = [
     "Cantilever",
     "ContinuousBeam",
+    "CornerSlab",
     "CrackControl",
     "CurledSlab",
     "GroundSlab",

@@ -4,6 +4,7 @@ from crackkit.sandbox import (
     beam_inputs,
     cantilever_inputs,
     control_inputs,
+    corner_inputs,
     curled_inputs,
     floor_inputs,
     ground_inputs,
@@ -18,6 +19,7 @@ _INPUTS = (
     control_inputs,
     ground_inputs,
     curled_inputs,
+    corner_inputs,
 )
 FORMS = {inputs.FORM.kind: inputs.FORM for inputs in _INPUTS}
 

@@ -65,10 +65,10 @@ def _refuse(argument, text: str):
 
 
 def _values(begin, finish, steps: int) -> np.ndarray:
-    """A row of numbers for each step; where something is counted, one by one."""
+    """A row of numbers for each step; where only something that is counted runs, one by one."""
     a, b = (np.array([knob.number for knob in knobs], float) for knobs in (begin, finish))
     counted = np.array([knob.quantity == "count" for knob in begin])
-    if counted.any():
+    if counted.any() and not (a != b)[~counted].any():
         steps = int(np.abs((b - a)[counted]).max()) + 1
     values = np.linspace(a, b, steps)
     return np.where(counted, np.round(values), values)

@@ -42,6 +42,8 @@ class Form:
         From a structure to the layers, such as ``"top"``, in which no bars lie at all.
     rivals : tuple of str
         Arguments that say the same thing in several ways: one of them at most is typed.
+    absent : callable
+        From a structure to the arguments that mean nothing in it, where no input says so.
     """
 
     call: str
@@ -55,6 +57,7 @@ class Form:
     suited: Callable = lambda typed, system: {}
     bare: Callable = lambda structure: ()
     rivals: tuple[str, ...] = ()
+    absent: Callable = lambda structure: set()
 
     @cached_property
     def by_name(self) -> dict[str, Argument]:
@@ -141,7 +144,8 @@ class Form:
     def idle(self, structure) -> set[str]:
         """Give the arguments that mean nothing in a structure as it is."""
         items = inputs(structure)
-        return {a.name for a in self.arguments if a.path and not _applies(a.path, items)}
+        idle = {a.name for a in self.arguments if a.path and not _applies(a.path, items)}
+        return idle | self.absent(structure)
 
     def line(self, structure, system: str) -> str:
         """Write the call that makes a structure, in the units of a system."""

@@ -5,7 +5,14 @@ Such a module has the four answers ``moves``, ``stretched``, ``cracked`` and ``h
 those that stand beside a value in a sweep.
 """
 
-from crackkit.sandbox import bent_told, control_told, curled_told, ground_told, pulled_told
+from crackkit.sandbox import (
+    bent_told,
+    control_told,
+    corner_told,
+    curled_told,
+    ground_told,
+    pulled_told,
+)
 
 
 def kind_of(outcome):
@@ -14,6 +21,8 @@ def kind_of(outcome):
         return control_told
     if outcome.curled is not None:
         return curled_told
+    if outcome.cornered is not None:
+        return corner_told
     if outcome.ground is not None:
         return ground_told
     return bent_told if outcome.pulled is None else pulled_told
