@@ -6,6 +6,9 @@ from crackkit.learning import anchoring_questions as anchoring
 from crackkit.learning import arm_questions as arms
 from crackkit.learning import bending_questions as bending
 from crackkit.learning import choice_questions as choosing
+from crackkit.learning import corner_bar_questions as corner_bars
+from crackkit.learning import corner_pull_questions as corner_pulls
+from crackkit.learning import corner_questions as corners
 from crackkit.learning import cover_questions as covers
 from crackkit.learning import crack_by_crack_questions as one_by_one
 from crackkit.learning import cracking_questions as cracking
@@ -100,6 +103,18 @@ _CURLED = {
     "wheel_at_night": curled.wheel_at_night,
     "dowels_at_the_corner": curled.dowels_at_the_corner,
 }
+_CORNER = {
+    "where_it_starts": corner_pulls.where_it_starts,
+    "nearer_the_corner": corners.nearer_the_corner,
+    "rim_of_a_round_hole": corners.rim_of_a_round_hole,
+    "box_out_turned": corner_pulls.box_out_turned,
+    "bars_that_hold": corner_bars.bars_that_hold,
+    "near_or_far": corner_bars.near_or_far,
+    "what_bars_can_do": corner_bars.what_bars_can_do,
+    "stronger_at_the_corner": corner_pulls.stronger_at_the_corner,
+    "thicker_at_the_corner": corner_pulls.thicker_at_the_corner,
+    "sawn_in_time": corner_bars.sawn_in_time,
+}
 OF_LESSON = {
     "01_pull": _PULL,
     "02_simple_beam": _BEAM,
@@ -108,6 +123,7 @@ OF_LESSON = {
     "05_bar_choice": _CHOICE,
     "06_ground_slab": _GROUND,
     "07_curling": _CURLED,
+    "08_reentrant_corner": _CORNER,
 }
 GENERATORS = {key: ask for asked in OF_LESSON.values() for key, ask in asked.items()}
 
