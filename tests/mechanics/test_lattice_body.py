@@ -40,6 +40,19 @@ def test_equal_triangles_are_a_sheet_of_the_modulus_asked_for_and_a_ratio_of_one
     np.testing.assert_allclose(movement[:, 0], 0.0 * y + movement[0, 0], atol=1e-6)
 
 
+def test_pulled_both_ways_it_bears_half_again_more_than_along_a_row_of_bonds():
+    """Known limit: a bond counts its own stretch, and that is the same for 1.5 times the pull."""
+    lattice = equal_triangles(100.0, 12, 9)
+    both = [Hold(side, way) for side in lattice.sides for way in "xy"]
+    strips = [lattice_body(lattice, holds, E, T) for holds in (STRIP, both)]
+    found = [body.solved()[1] for body in strips]
+    stretch = [(elongation / lattice.lengths).max() for elongation in found]
+    np.testing.assert_allclose(stretch, 1.0, rtol=1e-9)
+    one, two = (work(body, each) for body, each in zip(strips, found, strict=True))
+    # work is stress times stretch, of one way or of both
+    assert 0.5 * two / one == pytest.approx(1.5, rel=1e-9)
+
+
 @pytest.mark.parametrize("seed", SEEDS)
 def test_points_at_random_pulled_both_ways_are_as_stiff_as_a_sheet(seed):
     """Held all round: no point moves, and the work is E e^2/(1 - 1/3) on the volume."""
