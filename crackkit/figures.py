@@ -14,6 +14,7 @@ from crackkit.drawing.standalone import standalone
 from crackkit.launch.places import PROJECT
 from crackkit.learning.bar_choice import fine_slab
 from crackkit.learning.cantilever import balcony
+from crackkit.learning.corner import held_floor
 from crackkit.learning.curling import at_corner, panel
 from crackkit.learning.floor import middle_span_empty
 from crackkit.learning.ground import barred_slab
@@ -41,6 +42,8 @@ def pictures() -> dict[str, Picture]:
         "curling_us": _drawn(at_corner(panel("US"), "US"), "US"),
         "ground_slab": _drawn(barred_slab("SI"), "SI"),
         "ground_slab_us": _drawn(barred_slab("US"), "US"),
+        "inside_corner": _drawn(held_floor("SI"), "SI"),
+        "inside_corner_us": _drawn(held_floor("US"), "US"),
         "pulled": _drawn(thin_hanger("SI"), "SI"),
         "pulled_us": _drawn(thin_hanger("US"), "US"),
         "simple_beam": _drawn(canteen_beam("SI"), "SI"),

@@ -13,7 +13,16 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.standalone import alt_text
 from crackkit.launch.places import PROJECT
-from crackkit.learning import bar_choice, cantilever, curling, floor, ground, pulled, simple_beam
+from crackkit.learning import (
+    bar_choice,
+    cantilever,
+    corner,
+    curling,
+    floor,
+    ground,
+    pulled,
+    simple_beam,
+)
 from crackkit.sandbox.drawing_page import drawing_page
 from crackkit.units import SYSTEMS
 from crackkit.words import _
@@ -48,6 +57,11 @@ class Worksheet:
     answer: Callable = picture_of.picture
 
 
+def _bars_at_the_corner(_outcome, view: View) -> Picture:
+    """The answer to a bare inside corner shows the bars that hold it."""
+    return picture_of.picture(corner.held_floor(view.system).solve(), view)
+
+
 WORKSHEETS = (
     Worksheet(pulled.LESSON, _("A hanger of a market hall"), pulled.thin_hanger),
     Worksheet(
@@ -78,6 +92,12 @@ WORKSHEETS = (
         curling.LESSON,
         _("A panel of a canteen floor, the wheel in its corner"),
         curling.broken_panel,
+    ),
+    Worksheet(
+        corner.LESSON,
+        _("The L-shaped floor of a bakery, tied all round"),
+        corner.floor,
+        answer=_bars_at_the_corner,
     ),
 )
 

@@ -78,7 +78,12 @@ COURSE = (
         _("Curling"),
         _("say why the corners of a floor lift and break, and what keeps them on"),
     ),
-    _lesson("08_reentrant_corner", 25, _("An inside corner"), _("put the bar across its crack")),
+    _lesson(
+        "08_reentrant_corner",
+        25,
+        _("An inside corner"),
+        _("say where a floor cracks at an inside corner, and lay the few bars that hold the crack"),
+    ),
     _lesson(
         "10_sandbox",
         25,

@@ -1,0 +1,87 @@
+"""The lesson on the inside corner in a real browser."""
+
+LESSON = "08_reentrant_corner"
+
+
+def test_a_call_is_made_and_the_picture_answers(lesson):
+    call = lesson.page.locator(".ck-exercise").first
+    call.scroll_into_view_if_needed()
+    before = call.locator(".ck-picture").inner_html()
+    call.locator("[role='radio']").first.click()
+    lesson.wait_until_idle()
+    assert call.locator(".ck-picture").inner_html() != before
+    assert call.locator(".ck-headline").inner_text()
+    lesson.screenshot("call")
+
+
+def test_the_diagonal_bars_are_dragged_away_from_the_corner(panel):
+    _to_step(panel, 3)
+    panel.act("walk_set")  # two diagonal bars close to the corner
+    panel.lesson.screenshot("close")
+    near, before = _number(panel, "diagonal_off"), panel.picture()
+    panel.handle("diagonal_off").scroll_into_view_if_needed()
+    panel.drag("diagonal_off", -40, 40)
+    panel.lesson.screenshot("dragged")
+    assert _number(panel, "diagonal_off") > near and panel.picture() != before
+    assert not panel.error()
+
+
+def test_an_arrow_key_moves_them_as_well(panel):
+    panel.act("walk_set")  # the walk still stands where the test before left it
+    near = _number(panel, "diagonal_off")
+    panel.handle("diagonal_off").focus()
+    panel.handle("diagonal_off").press("ArrowRight")
+    panel.lesson.wait_until_idle()
+    assert _number(panel, "diagonal_off") != near and not panel.error()
+
+
+def test_the_day_can_be_dragged_along_the_ages(panel):
+    panel.type("age", "365 d")
+    before = panel.text("age")
+    panel.handle("decades").focus()
+    panel.handle("decades").press("PageDown")
+    panel.lesson.wait_until_idle()
+    assert panel.text("age") != before and not panel.error()
+
+
+def test_the_walk_goes_from_the_first_month_to_the_second_year(panel):
+    while panel.root.locator("button[data-act='walk_back']").is_enabled():
+        panel.act("walk_back")
+    steps = 0
+    while True:
+        panel.act("walk_set")
+        panel.act("walk_told")
+        panel.root.locator(".ck-walk-answer:not([hidden])").wait_for()
+        panel.lesson.screenshot(f"walk_{steps + 1}")
+        steps += 1
+        onward = panel.root.locator("button[data-act='walk_next']")
+        if not onward.is_visible() or onward.is_disabled():
+            break
+        panel.act("walk_next")
+    assert steps == 10 and not panel.error()
+
+
+def test_one_click_compares_and_another_puts_a_variant_in(panel):
+    table = panel.page.locator(".ck-comparison")
+    table.scroll_into_view_if_needed()
+    table.locator("[data-key='bars']").click()
+    table.locator("[data-place='1']").wait_for()
+    panel.lesson.screenshot("compared")
+    before = panel.root.locator(".ck-picture svg title").text_content()
+    table.locator("[data-place='1']").click()
+    panel.lesson.wait_until_idle()
+    assert panel.root.locator(".ck-picture svg title").text_content() != before
+    table.locator("[data-act='put_back']").click()
+    panel.lesson.wait_until_idle()
+    assert panel.root.locator(".ck-picture svg title").text_content() == before
+
+
+def _number(panel, path: str) -> float:
+    return float(panel.text(path).split("\u202f")[0])
+
+
+def _to_step(panel, number: int) -> None:
+    for _step in range(number - 1):
+        panel.act("walk_set")
+        panel.act("walk_told")
+        panel.act("walk_next")
