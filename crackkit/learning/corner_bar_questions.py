@@ -212,7 +212,7 @@ def _saw_choices(in_time: bool) -> list:
     return [
         right(
             nothing,
-            _("From 1 on it cracks. A cut made later is one more line beside the crack."),
+            _("From about 1 on it cracks. A cut made later is one more line beside the crack."),
         ),
         wrong(
             under,
