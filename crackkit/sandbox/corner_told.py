@@ -75,15 +75,13 @@ def _which(state) -> str:
 
 
 def _others(outcome) -> list[str]:
-    """The other corners by their numbers: any can be looked at."""
+    """The other corners with their numbers, by which any can be looked at."""
     state = outcome.cornered
-    names = corner_names(state.corners, _is_wall(outcome))
-    pulled = [
-        f"{corner.share:.2f} (look={k}, {name})"
-        for k, (name, corner) in enumerate(zip(names, state.corners, strict=True), 1)
-        if k != state.worst + 1
-    ]
-    return [_("The others: {pulled}.").format(pulled=", ".join(pulled))] if pulled else []
+    named = zip(corner_names(state.corners, _is_wall(outcome)), state.corners, strict=True)
+    told = [f"{name} {corner.share:.2f}" for name, corner in named]
+    told.pop(state.worst)
+    text = _("The others: {told}; look=, with its number, shows one.")
+    return [text.format(told=", ".join(told))] if told else []
 
 
 def cracked(outcome, system: str) -> str:
@@ -109,7 +107,7 @@ def _still(outcome, system: str) -> str:
         return _("Nowhere.")
     ways = {
         "joint": _("Nowhere but at the joint: it opens by {w}."),
-        "saw": _("Nowhere but under the saw cut, if there: it opens by {w}."),
+        "saw": _("Nowhere but under the saw cut: it opens by {w}."),
         "none": _("No crack runs. At the corner it tears by {w}, and no farther."),
     }
     return ways[joint].format(w=shown(crack.widest, "width", system))
@@ -180,15 +178,16 @@ def as_it_dries(outcome, system: str) -> Table:
 def numbers(outcome, system: str) -> tuple[Told, ...]:
     """Give the numbers and words that a comparison puts side by side."""
     told, crack = {one.key: one for one in outcome.numbers}, outcome.cornered.crack
+    # 0 without a crack, so that others can be compared with it
+    width, length = (crack.band.governing, crack.length) if crack.runs else (0.0, 0.0)
     widest, share = told.pop("widest"), told.pop("share")
     # the same names as of other structures, so that they can stand side by side
     bare, steel = told.pop("bare"), told.pop("steel")
     return (
-        # 0 without a crack, so that others can be compared with it
-        replace(widest, label=_("widest crack"), value=crack.widest if crack.runs else 0.0),
+        replace(widest, label=_("widest crack"), value=width),
         Told("limit", _("limit"), outcome.verdict.limit.width, "width"),
         replace(bare, label=_("with no bars, fibres or joint")),
-        Told("long", _("the crack is long"), crack.length if crack.runs else 0.0, "length"),
+        Told("long", _("the crack is long"), length, "length"),
         replace(share, key="pulled", label=_("pulled to this share of its strength")),
         replace(steel, key="stress", label=_("pull in the bars")),
         Told("moves", _("moves at most"), _moved(outcome.cornered), "movement"),

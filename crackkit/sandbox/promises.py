@@ -4,6 +4,7 @@ from crackkit.sandbox.answers import judged_width
 from crackkit.sandbox.cantilever import Cantilever
 from crackkit.sandbox.comparison import compare
 from crackkit.sandbox.continuous_beam import ContinuousBeam
+from crackkit.sandbox.corner_slab import CornerSlab
 from crackkit.sandbox.crack_control import CrackControl
 from crackkit.sandbox.curled_slab import CurledSlab
 from crackkit.sandbox.ground_slab import GroundSlab
@@ -90,7 +91,8 @@ def promises() -> dict[str, bool]:
     """Give each promise with whether it is kept."""
     bent = _of_the_gate() | _of_the_metric_beam() | _of_the_landing() | _of_the_tyre_store()
     pulled = _of_the_hanger() | _of_the_deck()
-    return bent | pulled | _of_the_wash_floor() | _of_the_panel() | _of_typing()
+    floors = _of_the_wash_floor() | _of_the_panel() | _of_the_waiting_room()
+    return bent | pulled | floors | _of_typing()
 
 
 def _of_the_landing() -> dict[str, bool]:
@@ -179,6 +181,26 @@ def _of_the_panel() -> dict[str, bool]:
         "it breaks from above": curled.line.face == "top" and curled.line.corner,
         "thick enough it holds": _verdict(bare.but(thickness="150 mm")) == UNCRACKED,
         "a mat near the top holds the corner": _verdict(barred) == TIGHT,
+    }
+
+
+def waiting_room() -> CornerSlab:
+    """Give the floor round the ticket office of the depot, as the lesson types it."""
+    return CornerSlab(length="7 m", width="6 m", cut="3.5 m x 3 m", holds="10 %")
+
+
+def _of_the_waiting_room() -> dict[str, bool]:
+    bare = waiting_room()
+    near = bare.but(diagonals="4 x 16 mm at 30 mm")
+    far = bare.but(diagonals="4 x 16 mm at 600 mm")
+    joint = bare.but(joint="joint").outcome
+    return {
+        "a crack stands in the waiting room": _verdict(bare) == UNHELD,
+        "bars at the corner keep it fine": _verdict(near) == TIGHT,
+        "the same bars drawn away do not": _width(far) > far.outcome.verdict.limit.width
+        and abs(far.outcome.steel_mass - near.outcome.steel_mass) < 0.01,
+        "a joint opens instead": joint.verdict.key == UNCRACKED
+        and joint.cornered.crack.widest > 1.0,
     }
 
 
