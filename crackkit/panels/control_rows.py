@@ -53,6 +53,8 @@ def _row(item: Input, system: str) -> dict:
         row["bounds"] = bounds(item, system)
         if item.declared.quantity == "age":  # from the first days to years: even steps of ratio
             row["runs"] = [_("Play"), _("Stop")]
+        if item.declared.plays:
+            row |= {"runs": [_("Play"), _("Stop")], "even": True}
     return row
 
 

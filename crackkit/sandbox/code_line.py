@@ -1,5 +1,7 @@
 """A structure as the one line that makes it again in the sandbox."""
 
+from dataclasses import is_dataclass
+
 from crackkit.sandbox import (
     beam_inputs,
     cantilever_inputs,
@@ -46,5 +48,7 @@ def code_line(structure, system: str) -> str:
 
 
 def _as_it_is(structure) -> str:
-    kind = type(structure)
-    return f"from {kind.__module__} import {kind.__name__}\n{structure!r}"
+    parts = [part for part in vars(structure).values() if is_dataclass(part)]
+    kinds = [type(part) for part in (*parts, structure)]
+    imports = [f"from {kind.__module__} import {kind.__name__}" for kind in kinds]
+    return "\n".join([*imports, repr(structure)])

@@ -76,6 +76,8 @@ class Declared:
     when : callable or None
         From (whole structure, owning part): whether the input means anything there. One that
         does not has no control and is not held to its range.
+    plays : bool
+        Whether its control can run by itself, one step after the other.
     """
 
     label: str
@@ -85,6 +87,7 @@ class Declared:
     choices: tuple = ()
     help: str = ""
     when: Callable | None = None
+    plays: bool = False
 
 
 class Input(NamedTuple):
@@ -99,9 +102,9 @@ class Input(NamedTuple):
     applies: bool = True
 
 
-def number(label, quantity, low, high, default, help="", when=None):
+def number(label, quantity, low, high, default, help="", when=None, plays=False):
     """Declare a number [inner unit of the quantity] between `low` and `high`."""
-    declared = Declared(label, quantity, low, high, help=help, when=when)
+    declared = Declared(label, quantity, low, high, help=help, when=when, plays=plays)
     return dataclasses.field(default=default, metadata={"declared": declared})
 
 

@@ -3,6 +3,7 @@
 let controlCount = 0;
 const FOLD_FROM = 8; // rows of numbered parts in one topic
 const TIMELINE = 200; // places of a slider that runs through the years
+const TICK = 30, EVEN_TICK = 70; // ms between two of them, and between two pictures of a film
 
 function controls(model, box, send) {
   const rows = new Map(); // path -> { show(value, text), bound(low, high, step) }
@@ -97,22 +98,26 @@ function controls(model, box, send) {
     return spec.runs ? timeline(spec, id) : plainSlider(spec, id);
   }
 
-  // Ages run from days to years: equal ways on the slider are equal ratios. It can run by itself.
+  // Ages run from days to years: equal ways on the slider are equal ratios. Pictures of a film are
+  // even. Both can run by themselves.
   function timeline(spec, id) {
     const [range, entry] = plainSlider(spec, id);
     const { show } = rows.get(spec.path);
     const ends = { low: 1, high: 2 };
-    let ticking = 0;
-    range.min = 0; range.max = TIMELINE; range.step = 1;
-    const valueAt = (place) =>
-      Math.round(ends.low * (ends.high / ends.low) ** (place / TIMELINE));
-    const placeOf = (value) => Math.round(
-      (TIMELINE * Math.log(value / ends.low)) / Math.log(ends.high / ends.low));
+    let ticking = 0, places = TIMELINE;
+    range.min = 0; range.max = places; range.step = 1;
+    const valueAt = (place) => spec.even ? ends.low + place
+      : Math.round(ends.low * (ends.high / ends.low) ** (place / places));
+    const placeOf = (value) => spec.even ? value - ends.low
+      : Math.round((places * Math.log(value / ends.low)) / Math.log(ends.high / ends.low));
     const go = (place) => { range.value = place; send.set(spec.path, valueAt(place)); };
     range.oninput = () => { halt(); go(Number(range.value)); };
     // A day that did not come from this slider (typed, a button, the walk) stops it and moves it.
     rows.set(spec.path, {
-      bound([low, high]) { ends.low = low; ends.high = high; },
+      bound([low, high]) {
+        ends.low = low; ends.high = high;
+        if (spec.even) range.max = places = high - low;
+      },
       show([value, text]) {
         const here = Number(range.value);
         const own = send.waiting(spec.path) || valueAt(here) === Math.round(value);
@@ -136,16 +141,16 @@ function controls(model, box, send) {
       if (!button.isConnected) { halt(); return; }
       if (send.waiting(spec.path)) return; // the picture has not come yet
       const place = Number(range.value) + 1;
-      if (place > TIMELINE) { halt(); return; }
+      if (place > places) { halt(); return; }
       // in the first days several places are the same day
       if (valueAt(place) === valueAt(place - 1)) { range.value = place; return; }
       go(place);
     }
     button.addEventListener("click", () => {
       if (ticking) { halt(); return; }
-      if (Number(range.value) >= TIMELINE) go(0);
+      if (Number(range.value) >= places) go(0);
       button.textContent = spec.runs[1];
-      ticking = setInterval(step, 30);
+      ticking = setInterval(step, spec.even ? EVEN_TICK : TICK);
       button.closest(".ck-panel").addEventListener("click", pressed);
     });
     return [range, entry, button];
