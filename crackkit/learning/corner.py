@@ -248,6 +248,7 @@ def _other_ways(system: str, bare: dict) -> tuple[WalkStep, ...]:
                 "is pulled less hard, so it starts later. Once the crack is there, the corner is "
                 "sharp."
             ),
+            from_start=True,
         ),
         WalkStep(
             _("Sharp again, one year: a joint from the corner out to the edge of the floor."),
@@ -283,4 +284,5 @@ def _later_step(system: str, bare: dict) -> WalkStep:
             "delay the crack and trim it. As long as the floor is held and goes on shrinking, two "
             "bars do not win: lay more of them, hold it less, or give it a joint."
         ).format(wide=wide, plain=plain),
+        from_start=True,
     )

@@ -14,7 +14,6 @@ from crackkit.learning.corner import (
     LAST,
     MAT,
     WALL_BARS,
-    YOUNG,
     far_floor,
     floor,
     held_floor,
@@ -42,7 +41,7 @@ def where(system: str) -> Question:
         "and is tied to the footings of the walls all round. It dries and wants to be shorter. "
         "Where does it start to crack?"
     ).format(thick=shown(slab.thickness, "size", system))
-    return called("where", text, _starts(slab.solve()), _WHERE, replace(slab, age=YOUNG), slab)
+    return called("where", text, _starts(slab.solve()), _WHERE, slab, slab)
 
 
 def _starts(outcome: Outcome) -> str:
@@ -101,7 +100,7 @@ def way(system: str) -> Question:
     """Which way does the crack run from the inside corner?"""
     slab = floor(system)
     text = _("It starts at the inside corner. Which way does it run?")
-    return called("way", text, _runs(slab.solve()), _WAY, replace(slab, age=YOUNG), slab)
+    return called("way", text, _runs(slab.solve()), _WAY, slab, slab)
 
 
 def _runs(outcome: Outcome) -> str:
@@ -223,7 +222,7 @@ def rounded(system: str) -> Question:
         "ten years?"
     ).format(radius=shown(slab.rounding, "size", system))
     last = replace(slab, age=LAST)
-    return called("round", text, _in_the_end(sharp, slab), _ROUND, replace(slab, age=YOUNG), last)
+    return called("round", text, _in_the_end(sharp, slab), _ROUND, last, last)
 
 
 def _in_the_end(sharp: CornerSlab, slab: CornerSlab) -> str:

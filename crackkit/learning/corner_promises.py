@@ -61,7 +61,11 @@ def _found(system: str) -> dict[str, bool]:
         "the pull gathers at the corner": _near(_most_pulled(young), young.cornered.corner.at),
         "several times what it is elsewhere": young.cornered.share
         > 2.5 * float(np.nanmedian(field.share)),
-        "across the corner": abs(young.cornered.corner.across - 3 * math.pi / 4) < 0.05,
+        "across the corner": abs(young.cornered.corner.across - 3 * math.pi / 4)
+        < math.radians(10.0),
+        "its material length shrinks by a third to a half from a month to a year": 0.3
+        < 1 - state.material_length / young.cornered.material_length
+        < 0.5,
         "no crack after four months": _outcome(found_floor(system), age=BEFORE).verdict.key
         == UNCRACKED,
         "one after six": _outcome(found_floor(system), age=AFTER).verdict.key == UNHELD,
