@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from crackkit.learning import choice_checks as choosing
+from crackkit.learning import corner_checks as nooks
 from crackkit.learning import curled_checks as curled
 from crackkit.learning import ground_bare_checks as bare
 from crackkit.learning import ground_checks as grounded
@@ -147,6 +148,33 @@ def _cured(_task, system: str) -> str:
     return _("It is kept moist for {a} to {b}.").format(a=least, b=most)
 
 
+def _fine_corners(task, system: str) -> str:
+    text = _("At one year no crack from any inside corner is wider than {width}.")
+    return text.format(width=_width(task, system))
+
+
+def _steel_and_dowels(task, system: str) -> str:
+    text = _("Bars weigh at most {steel}, with the dowels of full joints: {size}, one every {far}.")
+    sizes = (shown(each, "size", system) for each in (task.dowel.diameter, task.dowel.every))
+    size, far = sizes
+    return text.format(steel=shown(task.most_steel, "mass", system), size=size, far=far)
+
+
+def _stones(task, system: str) -> str:
+    text = _("The stones of the concrete, up to {size}, pass between the bars.")
+    return text.format(size=shown(nooks.STONES[task.structure.code], "size", system))
+
+
+def _joints_filled(_task, system: str) -> str:
+    text = _("Full joints, if any, are open by {width} at most, and no bars run through them.")
+    return text.format(width=shown(nooks.JOINT[system], "width", system))
+
+
+def _cured_corners(_task, system: str) -> str:
+    least, most = (shown(days, "time", system) for days in nooks.CURED)
+    return _("It is kept moist for {a} to {b}.").format(a=least, b=most)
+
+
 def _plain(text: str) -> Callable[..., str]:
     def said(_task, _system: str) -> str:
         return text
@@ -200,6 +228,16 @@ DOWELS = Goal(_transfer, curled.dowels)
 CURED = Goal(_cured, curled.curing)
 MONEY_CURLED = Goal(_money, curled.money)
 
+FINE_CORNERS = Goal(_fine_corners, nooks.width)
+ELASTIC = Goal(_plain(_("No bar yields where it crosses a crack.")), nooks.elastic)
+STEEL_AND_DOWELS = Goal(_steel_and_dowels, nooks.steel)
+COVER_CORNERS = Goal(
+    _plain(_("Bars, if any, have the cover that this place asks for.")), nooks.cover
+)
+ROOM_CORNERS = Goal(_stones, nooks.room)
+JOINTS_FILLED = Goal(_joints_filled, nooks.joints)
+CURED_CORNERS = Goal(_cured_corners, nooks.curing)
+
 BEAM = (HOLD, FINE, STEEL, ROOM, COVER)
 ARM = (HOLD, FINE, ANCHORED, STEEL, ROOM, MAT, COVER)
 FLOOR = (COVERED, HOLD_ALWAYS, FINE_ALWAYS, STEEL, ROOM, COVER)
@@ -215,3 +253,12 @@ PULLED = (
 )
 GROUND = (FINE_BESIDE_JOINTS, JOINTS, BARE, MONEY, LIES, SAW, MOIST)
 CURLED = (CORNERS, MONEY_CURLED, MAT_LIES, DRY, DOWELS, CURED)
+CORNER = (
+    FINE_CORNERS,
+    ELASTIC,
+    STEEL_AND_DOWELS,
+    COVER_CORNERS,
+    ROOM_CORNERS,
+    JOINTS_FILLED,
+    CURED_CORNERS,
+)
