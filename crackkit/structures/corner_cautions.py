@@ -22,7 +22,13 @@ def cautions(it, state: Cornered) -> tuple[Caution, ...]:
         "alone, even through the depth; shrinkage of two mixes alike on paper differs by a third, "
         "and real cracks scatter by half again."
     )
-    found = [*_engineer(it), *_bars(it, state), *_joints(it), *_other(it, state), *_model(it)]
+    found = [
+        *_engineer(it),
+        *_bars(it, state),
+        *_joints(it),
+        *_other(it, state),
+        *_model(it, state),
+    ]
     found.append(Caution("estimate", text))
     return tuple(sorted(found, key=lambda caution: not caution.grave))
 
@@ -78,7 +84,10 @@ def _other(it, state: Cornered):
         yield Caution("others", text)
 
 
-def _model(it):
+def _model(it, state: Cornered):
+    if not state.settled:
+        text = _("The crack could not be followed to its rest here: do not rely on its width.")
+        yield Caution("unsettled", text, grave=True)
     if it.held == "base" and it.shape != "door":
         text = _(
             "While the crack opens, the base is taken to drag on as before: widths come out a "

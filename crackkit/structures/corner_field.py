@@ -17,13 +17,14 @@ from crackkit.structures.corner_restraint import (
     typical,
     whole_mesh,
 )
-from crackkit.structures.corner_shapes import Form, Nook, nooks, outline
+from crackkit.structures.corner_shapes import Form, Nook, nooks, polygons
 
-CELLS = 60  # of the grid along the longer side
-LENGTHS = np.array([62.0, 90.0, 130.0, 190.0, 280.0, 410.0, 600.0, 880.0])
+CELLS = 48  # of the grid along the longer side
+LENGTHS = np.array([50.0, 130.0, 340.0, 880.0])
 """Lengths over which the tension at a corner is averaged [mm]; others lie between them."""
 AIMED = 130.0  # mm over which the way of a crack from a sharp corner is sought
 ALIKE = 0.002  # share by which two places are pulled alike
+BARELY = 2.0  # mm, closer to the rim than this a line ends
 PLACES = 24  # on a line from a rounded corner
 
 
@@ -104,8 +105,12 @@ class Pulled:
 
     def mean(self, state: Uncracked, length: float) -> float:
         """Mean tension across the coming crack over a length [MPa]."""
-        means = [path.opening_mean(state) for path in self.paths]
-        return float(np.interp(math.log(length), np.log(self.lengths), means))
+        means = np.array([path.opening_mean(state) for path in self.paths])
+        at, places = math.log(length), np.log(self.lengths)
+        if means.min() <= 0.0:
+            return float(np.interp(at, places, means))
+        # close to a power of the length, so it is drawn straight between logarithms
+        return math.exp(np.interp(at, places, np.log(means)))
 
     @property
     def longest(self) -> float:
@@ -138,9 +143,7 @@ def _pulled(of: Form, state: Uncracked, nook: Nook) -> Pulled:
     else:
         at, direction = _most_pulled(state, nook)
     room = ligament(of, at, direction)
-    lengths = np.append(LENGTHS[room > LENGTHS], min(room, LENGTHS[-1]))
-    lengths = lengths[lengths > lengths[-1] - 1.0] if len(lengths) < 2 else lengths
-    lengths[-1] -= 1e-3 * lengths[-1]
+    lengths = np.append(LENGTHS[room > LENGTHS], min(room, 2.0 * LENGTHS[-1]))
     one = _sharp if nook.arc is None else _smooth
     paths = tuple(one(state.mesh, at, float(length), direction) for length in lengths)
     return Pulled(nook, at, direction, lengths, paths)
@@ -177,16 +180,11 @@ def _most_pulled(state: Uncracked, nook: Nook) -> tuple[tuple[float, float], flo
 def ligament(of: Form, at, direction: float) -> float:
     """How far a straight line from a place on the rim runs through concrete [mm]."""
     way, start = complex(math.cos(direction), math.sin(direction)), complex(*at)
-    reach = 2.0 * max(of.length, of.width)
-    far = [_met(side, start, way, reach) for side in outline(of).sides]
-    return min(far)
-
-
-def _met(side, start: complex, way: complex, reach: float) -> float:
-    """Distance at which a ray meets a side, or the chord of an arc; `reach` where it does not."""
-    a = (complex(*side.start) - start) / way
-    b = (complex(*side.end) - start) / way
-    if a.imag * b.imag > 0 or a.imag == b.imag:
-        return reach
-    at = a.real + (b.real - a.real) * a.imag / (a.imag - b.imag)
-    return at if at > 1.0 else reach
+    loops = [loop @ np.array([1.0, 1j]) for loop in polygons(of)]
+    a = np.concatenate(loops)
+    b = np.concatenate([np.roll(loop, -1) for loop in loops])
+    a, b = (a - start) / way, (b - start) / way
+    crossed = (a.imag > 0) != (b.imag > 0)
+    a, b = a[crossed], b[crossed]
+    far = a.real + (b.real - a.real) * a.imag / (a.imag - b.imag)
+    return float(far[far > BARELY].min()) - BARELY

@@ -20,7 +20,9 @@ SHARPEST = 0.12  # rad, largest turn of a step
 ASIDE = math.pi / 4  # rad: what lies farther from its way does not lead a crack aside
 PLAIN = 0.5  # share by which one tension must outdo the other to lead a crack
 NEAR = 90.0  # mm: closer to a side than this the line goes straight to it
-FLAT = 2.0  # mm from a straight line
+FLAT = 12.0  # mm from a straight line
+AHEAD = 500.0  # mm
+MOST = 500  # steps
 LOW = 0.02  # of the tension at its start: where less is left the line ends
 
 
@@ -58,26 +60,28 @@ class _Field:
         return s1, ahead, 0.5 * math.atan2(shear, half) + 0.5 * math.pi
 
 
-def _traced(of: Form, field: _Field, corner: Pulled):
+def _traced(of: Form, field: _Field, corner: Pulled) -> list[tuple[float, float]]:
+    """Places along the line, from the corner on.
+
+    Where tension ends the line ends too, unless a side lies straight ahead: a crack that has come
+    so far goes through, for it shifts the tension before it.
+    """
     (x, y), way = corner.at, corner.direction
-    points, travelled, left = [(x, y)], 0.0, False
-    first = None
-    while travelled < 3.0 * (of.length + of.width):
-        if travelled >= STRAIGHT:
+    points, first, ended = [(x, y)], None, None
+    for step in range(MOST):
+        if ended is None and step * STEP >= STRAIGHT:
             way = _turned(field, x, y, way)
         x, y = x + STEP * math.cos(way), y + STEP * math.sin(way)
-        travelled += STEP
         foot, far, inside = _nearest_side(of, x, y)
-        if left and (far <= NEAR or not inside):
-            return [*points, foot]
-        left = left or far > NEAR or travelled > 2 * NEAR
-        if not inside:
+        if not inside or (far <= NEAR and step * STEP > 2 * NEAR):
             return [*points, foot]
         points.append((x, y))
-        s1 = field.tension(x, y)[0]
-        first = s1 if first is None else first
-        if travelled > STRAIGHT and s1 <= LOW * abs(first):
-            break
+        tension = field.tension(x, y)[0]
+        first = tension if first is None else first
+        if ended is None and step * STEP > STRAIGHT and tension <= LOW * abs(first):
+            ended = len(points)
+        if ended is not None and (len(points) - ended) * STEP > AHEAD:
+            return points[:ended]
     return points
 
 
@@ -107,7 +111,14 @@ def _nearest_side(of: Form, x: float, y: float):
             left = math.cos(way) * (y - foot[1]) - math.sin(way) * (x - foot[0])
             best = (gap, (float(foot[0]), float(foot[1])), left >= 0.0)
     gap, foot, inside = best
-    return foot, gap, inside
+    return _at_a_corner(of, foot), gap, inside
+
+
+def _at_a_corner(of: Form, foot: tuple[float, float]) -> tuple[float, float]:
+    """A corner of the outline, where one is near; else the place itself."""
+    ends = [side.start for side in outline(of).sides]
+    nearest = min(ends, key=lambda end: math.dist(end, foot))
+    return nearest if math.dist(nearest, foot) < 1.5 * NEAR else foot
 
 
 def _thinned(points: np.ndarray) -> np.ndarray:

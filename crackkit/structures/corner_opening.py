@@ -15,7 +15,7 @@ from crackkit.mechanics.cohesive_crack import CohesiveCrack, Held
 from crackkit.mechanics.cohesive_law import CohesiveLaw
 from crackkit.mechanics.cracked_slab import CrackedSlab, cracked_slab
 from crackkit.mechanics.plane_elements import PlaneElements, shapes
-from crackkit.mechanics.plane_mesh import MeshSize, mesh
+from crackkit.mechanics.plane_mesh import MeshSize, PlaneMesh, mesh
 from crackkit.mechanics.plane_sampling import located
 from crackkit.mechanics.split_body import line_stiffness
 from crackkit.structures.corner_bars import Laid
@@ -28,13 +28,15 @@ from crackkit.structures.corner_restraint import (
     base_shear,
     holds,
     typical,
+    usual,
     whole_mesh,
 )
 from crackkit.structures.corner_shapes import Form, outline
 from crackkit.structures.rib_grip import rib_grip
 
-PIECES = 40  # sides of triangles along the line; none shorter or longer than these [mm]
-FINEST, COARSEST = 40.0, 75.0
+BEGINNING, FINEST = 500.0, 33.0  # mm of the line along which triangles are as small as this
+PIECES = 40  # sides of triangles along the rest; none shorter or longer than these [mm]
+SHORTEST, COARSEST = 40.0, 75.0
 STILL_HOLDS = 0.1  # share of the bed of a base that slides: it pulls on, but hardly harder
 
 
@@ -96,14 +98,26 @@ class Matter:
 @lru_cache(maxsize=24)
 def split_slab(of: Line) -> SplitSlab:
     """Split a slab along the line of its crack."""
-    points = crack_line_of(of.form, of.by, of.which)
-    length = float(np.hypot(*np.diff(points, axis=0).T).sum())
-    side = min(max(length / PIECES, FINEST), COARSEST)
-    size = MeshSize(side / 2, max(of.form.length, of.form.width) / 8, 1.8, side)
-    here = mesh(outline(of.form), size, corners=points[:1], crack=points)
+    here = _split_mesh(replace(of, by=usual(of.by)))
     if of.by.held != "base":
         return SplitSlab(cracked_slab(here, UNIT, holds(of.form, of.by)))
     return _on_base(of, here)
+
+
+@lru_cache(maxsize=24)
+def _split_mesh(of: Line) -> PlaneMesh:
+    points = crack_line_of(of.form, of.by, of.which)
+    length = float(np.hypot(*np.diff(points, axis=0).T).sum())
+    side = min(max(length / PIECES, SHORTEST), COARSEST)
+    size = MeshSize(FINEST, max(of.form.length, of.form.width) / 8, 1.8, side)
+    return mesh(outline(of.form), size, corners=_start(points), crack=points)
+
+
+def _start(points: np.ndarray) -> np.ndarray:
+    """Places along the beginning of a line, where the crack is followed closely."""
+    along = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
+    at = np.arange(0.0, min(BEGINNING, along[-1]), FINEST)
+    return np.stack([np.interp(at, along, points[:, k]) for k in (0, 1)], axis=1)
 
 
 def _on_base(of: Line, here) -> SplitSlab:

@@ -5,7 +5,7 @@ ties the sides is as stiff as it is against the slab, whatever the concrete, so 
 modulus and shortening. Only on a base that drags do both count for more.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
@@ -29,8 +29,9 @@ from crackkit.structures.corner_shapes import (
 
 POISSON = 0.2
 UNIT = Sheet(1.0, POISSON, 1.0)
-FINE = 10.0  # mm, triangles at corners
+FINE = 4.0  # mm, triangles at corners
 LOOSE = 1e-4  # least degree to which tied sides are held: what is free would slide away
+MIDDLING = 0.3  # degree for which the line of a crack is drawn
 TYPICAL = (12e3, 4e-4)  # modulus [MPa] and shortening [-] for which a dragged slab's line is drawn
 
 
@@ -103,7 +104,7 @@ def _stiffness(of: Form, by: Restraint, side) -> float:
 def whole_mesh(of: Form) -> PlaneMesh:
     """Mesh of the slab before it cracks."""
     sharp = [nook.at for nook in nooks(of) if nook.arc is None]
-    size = MeshSize(FINE, max(of.length, of.width) / 10, 1.6)
+    size = MeshSize(FINE, max(of.length, of.width) / 10, 1.7)
     return mesh(outline(of), size, corners=np.reshape(sharp, (-1, 2)))
 
 
@@ -134,6 +135,11 @@ def uncracked(of: Form, by: Restraint, modulus: float, shortening: float) -> Unc
     return Uncracked(unit.body.mesh, modulus * shortening * unit.stress, shortening * unit.movement)
 
 
+def usual(by: Restraint) -> Restraint:
+    """The same restraint to a middling degree: the line of a crack hardly hangs on the degree."""
+    return by if by.held == "base" else replace(by, degree=MIDDLING)
+
+
 def typical(of: Form, by: Restraint) -> Uncracked:
     """The slab for which the line of the crack is drawn."""
-    return uncracked(of, by, *TYPICAL)
+    return uncracked(of, usual(by), *TYPICAL)

@@ -153,6 +153,9 @@ class Cornered:
     told_openings : callable
         Gives ages [days] and the greatest openings then with and without bars [mm]: see `days`,
         `openings` and `bare_openings`. Worked out when first asked for.
+    settled : bool
+        Whether the crack was found at rest, with and without bars; if not, it is drawn as far as
+        it could be followed.
     """
 
     loops: tuple[np.ndarray, ...]
@@ -169,6 +172,7 @@ class Cornered:
     crack: CornerCrack
     bars: tuple[LaidBar, ...]
     told_openings: Callable[[], tuple[np.ndarray, np.ndarray, np.ndarray]]
+    settled: bool = True
 
     @property
     def corner(self) -> InsideCorner:

@@ -14,6 +14,7 @@ from crackkit.mechanics.cohesive_crack import cut_before
 from crackkit.mechanics.cohesive_law import CohesiveLaw, bridged_by_fibres
 from crackkit.mechanics.concrete import mean_strength_en
 from crackkit.mechanics.crack_at_load import quick_at_load
+from crackkit.mechanics.crack_growth import growth
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.mechanics.fracture_energy import averaging_length, fracture_energy
@@ -31,7 +32,7 @@ from crackkit.structures.corner_opening import (
     split_slab,
     unit_loads,
 )
-from crackkit.structures.corner_restraint import Uncracked, restraint, tied, uncracked
+from crackkit.structures.corner_restraint import Uncracked, restraint, tied, uncracked, usual
 from crackkit.structures.corner_shapes import form, outline
 from crackkit.structures.cornered import (
     CornerCrack,
@@ -44,9 +45,10 @@ from crackkit.structures.outcome import WidthBand
 from crackkit.structures.slab_history import shortening
 from crackkit.words import _
 
-TOLD = np.array([0.03, 0.06, 0.12, 0.22, 0.4, 0.6, 0.8, 1.0])
+TOLD = np.array([0.0, 0.1, 0.22, 0.34, 0.46, 0.58, 0.7, 0.85, 1.0])
 """Places of the ages of the curve between the end of curing and the last day, in decades [-]."""
 HAIR = 0.01  # mm
+LOST = 20.0  # mm: a piece that nothing holds any more
 TORN = 2.0  # openings G_F/f_t from which the concrete hardly holds the faces any more
 SCATTER = 1.5  # real cracks are half again as wide, or narrow
 FULL = 0.95  # of what a bar could build up
@@ -96,9 +98,9 @@ def cornered(it) -> Cornered:
     """Work out the state of a CornerSlab at its age."""
     of, by, now = form(it), restraint(it), at_age(it, it.age)
     state = uncracked(of, by, now.modulus, now.free)
-    corners = pulled_corners(of, by)
+    corners = pulled_corners(of, usual(by))
     told = tuple(_told(each, state, now) for each in corners)
-    worst = _worst(told)
+    worst = looked_at(it, told)
     line = Line(of, by, worst)
     bars = laid_bars(layout(it))
     held = opened(it, line, now, state, bars)
@@ -118,7 +120,8 @@ def cornered(it) -> Cornered:
         worst=worst,
         crack=_crack(it, line, now, held, bare),
         bars=_bars(bars, held),
-        told_openings=partial(openings, _curve_key(it)),
+        told_openings=partial(_openings_with_now, it, (held, bare)),
+        settled=min(held.load, bare.load) > 0.999,
     )
 
 
@@ -127,6 +130,11 @@ def _told(corner: Pulled, state: Uncracked, now: AtAge) -> InsideCorner:
     mean = corner.mean(state, length)
     across = (corner.direction + np.pi / 2) % np.pi
     return InsideCorner(corner.at, mean, mean / now.strength, across, corner.end(length))
+
+
+def looked_at(it, corners: tuple[InsideCorner, ...]) -> int:
+    """Number of the corner whose crack is worked out: the one that is asked for, or the worst."""
+    return it.look - 1 if 0 < it.look <= len(corners) else _worst(corners)
 
 
 def _worst(corners: tuple[InsideCorner, ...]) -> int:
@@ -150,7 +158,15 @@ def opened(it, line: Line, now: AtAge, state: Uncracked, bars) -> CrackState:
     loads = unit_loads(line, state, now.modulus, now.free)
     share = 1.0 if bare else _uncut(it, line)
     crack = in_concrete(crossed(line, bars or ()), matter, bars or (), loads, share)
-    return CrackState(crack, quick_at_load(crack, 1.0))
+    return CrackState(crack, _at_rest(crack))
+
+
+def _at_rest(crack):
+    """The crack under the whole load, or the last state on the way there that could be found."""
+    try:
+        return quick_at_load(crack, 1.0)
+    except ArithmeticError:
+        return growth(crack, load=1.0, widest=LOST)[-1]
 
 
 def _fibres(it, now: AtAge) -> tuple[float, float]:
@@ -176,7 +192,7 @@ def _uncut(it, line: Line):
 def _crack(it, line: Line, now: AtAge, held: CrackState, bare: CrackState) -> CornerCrack:
     points, along, opening = _whole_line(line, held)
     saw = {"none": 0.0, "saw": min(it.saw_length, along[-1]), "joint": along[-1]}[it.joint]
-    wild = opening[along >= saw] if it.joint != "joint" else np.zeros(1)
+    wild = opening[along > saw] if saw else opening
     gapes = opening > HAIR
     widest = float(wild.max(initial=0.0))
     return CornerCrack(
@@ -238,15 +254,25 @@ def _walk(mesh, loop) -> np.ndarray:
     return nodes[np.append(nodes[1:] != nodes[:-1], nodes[-1] != nodes[0])]
 
 
-def _curve_key(it):
-    """The slab at no special age."""
-    return replace(it, age=it.last_day)
+def _openings_with_now(it, now: tuple[CrackState, CrackState]):
+    """The curve, its age of today among the others."""
+    ages, *rows = openings(replace(it, age=it.last_day))
+    k = int(np.searchsorted(ages, it.age))
+    if k < len(ages) and ages[k] == it.age:
+        return ages, *rows
+    here = (_widest(state) for state in now)
+    rows = (np.insert(row, k, width) for row, width in zip(rows, here, strict=True))
+    return np.insert(ages, k, it.age), *rows
+
+
+def _widest(state: CrackState) -> float:
+    return max(float(state.opening.max()), 0.0)
 
 
 @lru_cache(maxsize=32)
 def openings(it) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Ages [days], and the greatest openings then with and without bars [mm]."""
-    ages = it.curing * (it.last_day / it.curing) ** np.append(0.0, TOLD)
+    ages = it.curing * (it.last_day / it.curing) ** TOLD
     pairs = np.array([_both(it, float(age)) for age in ages])
     return ages, pairs[:, 0], pairs[:, 1]
 
@@ -254,7 +280,7 @@ def openings(it) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
 def _both(it, age: float) -> tuple[float, float]:
     of, by, now = form(it), restraint(it), at_age(it, age)
     state = uncracked(of, by, now.modulus, now.free)
-    told = tuple(_told(each, state, now) for each in pulled_corners(of, by))
-    line = Line(of, by, _worst(told))
+    told = tuple(_told(each, state, now) for each in pulled_corners(of, usual(by)))
+    line = Line(of, by, looked_at(it, told))
     states = (opened(it, line, now, state, b) for b in (laid_bars(layout(it)), None))
-    return tuple(max(float(s.opening.max()), 0.0) for s in states)
+    return tuple(_widest(state) for state in states)
