@@ -69,7 +69,7 @@ def width(_task, structure, _outcome, system: str) -> Check:
     ok, off = widest <= most, shown(abs(widest - most), "width", system)
     text = _("{off} to spare.").format(off=off)
     if not ok:
-        advice = " ".join(_finer(structure, states[worst], worst, system))
+        advice = " ".join(filter(None, _finer(structure, states[worst], worst, system)))
         text = f"{_('{off} too wide.').format(off=off)} {advice}"
     return Check("width", name, ok, measured, wanted, text)
 

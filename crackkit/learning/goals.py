@@ -155,8 +155,7 @@ def _fine_corners(task, system: str) -> str:
 
 def _steel_and_dowels(task, system: str) -> str:
     text = _("Bars weigh at most {steel}, with the dowels of full joints: {size}, one every {far}.")
-    sizes = (shown(each, "size", system) for each in (task.dowel.diameter, task.dowel.every))
-    size, far = sizes
+    size, far = (shown(each, "size", system) for each in (task.dowel.diameter, task.dowel.every))
     return text.format(steel=shown(task.most_steel, "mass", system), size=size, far=far)
 
 

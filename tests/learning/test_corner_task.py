@@ -96,6 +96,8 @@ def test_the_floor_as_found_cracks_at_every_kind_of_corner(system):
         ("beside", "cross it at a slant"),
         ("few", "few or thin"),
         ("mat", "Few bars of a mat pass near a corner"),
+        ("short", "they end too soon beyond the crack"),
+        ("away", "No bar crosses it"),
     ],
 )
 def test_the_obvious_wrong_ones_fail_with_a_reason_and_what_to_try(system, name, words):
@@ -107,6 +109,8 @@ def test_the_obvious_wrong_ones_fail_with_a_reason_and_what_to_try(system, name,
         "beside": beside(system),
         "few": diagonals(system, 2),
         "mat": LIGHT[system],
+        "short": beside(system) | {"edge_past": 200.0},
+        "away": beside(system, 1) | {"edge_off": 1000.0},
     }[name]
     checks, _outcome = assessed(system, wrong)
     assert failing(system, wrong) == {"width"}
