@@ -14,7 +14,7 @@ from crackkit.structures import corner_slab as slabs
 from crackkit.structures import fields
 from crackkit.units.bar_notes import BarCount
 from tests.sandbox.test_code_line import check
-from tests.sandbox.typed_corners import corner_slabs
+from tests.structures.corner_slabs import corner_slabs
 
 METRIC = {
     "length": "7 m",

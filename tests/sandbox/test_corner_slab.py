@@ -22,7 +22,7 @@ from crackkit.sandbox.corner_inputs import FORM
 from crackkit.structures.corner_bars import laid_bars, layout
 from crackkit.units import shown
 from tests.sandbox.printed import assert_shown_and_printed
-from tests.sandbox.typed_corners import corner_slabs
+from tests.structures.corner_slabs import corner_slabs
 
 RAN = 2.0  # openings over G_F/f_t from which a crack counts as run
 
