@@ -12,6 +12,7 @@ import numpy as np
 from crackkit.mechanics.crack_growth import Aim, Opened, at_load, at_rest, growth, unopened
 
 _HARDLY = 0.2  # openings G_F/f_t: so little is torn that no other state is near
+_STILL = 0.7  # share of the mean opening of a crack that has run, which it keeps
 _NARROW, _WIDE = 4.0, 12.0  # openings G_F/f_t to which the path is followed closely, coarsely
 _BEYOND = 1.6  # times its greatest load: what is not borne then is not borne a little later
 _FALLEN = 0.8  # share of its greatest load below which a crack has leaped
@@ -22,7 +23,7 @@ _WALKED, _CLOSER, _CLOSE = 24, 8, 1e-4
 _APART = (1.0, 0.3)  # mm, openings of a line torn all along from which it is let go
 
 
-def quick_at_load(crack, load):
+def quick_at_load(crack, load, start=None):
     """The crack once the load has grown to a value for the first time; as `at_load`, but quicker.
 
     Where a crack stops more than once on its way, a state farther on may be given.
@@ -33,6 +34,9 @@ def quick_at_load(crack, load):
         The crack.
     load : float
         Load [-], above 0.
+    start : numpy.ndarray, optional
+        Opening, sliding and elongations of a crack that has run [mm], shape (2 p + bars,), from
+        which the state is sought first; such as those of a lesser load.
 
     Returns
     -------
@@ -46,7 +50,7 @@ def quick_at_load(crack, load):
     """
     if abs(crack.responses[1]).max() * load < _NOTHING:
         return replace(unopened(crack), load=load)
-    found = _hardly_torn(crack, load)
+    found = _still_run(crack, load, start) or _hardly_torn(crack, load)
     if found is not None:
         return found
     steps = growth(crack, load=load, widest=_NARROW * crack.law.scale)
@@ -56,6 +60,15 @@ def quick_at_load(crack, load):
     if load < _BEYOND * most:
         found = _walked(crack, load, steps[-1], most)
     return found or _from_torn(crack, load) or at_load(crack, load)
+
+
+def _still_run(crack, load, start):
+    """The state next to one that has run; None if there is none, or it is much narrower."""
+    if start is None:
+        return None
+    found = at_rest(crack, _aim(crack, load), Opened(load, start, np.zeros(crack.count)))[0]
+    enough = _STILL * (crack.mean_row @ start)
+    return found if found is not None and crack.mean_row @ found.q > enough else None
 
 
 def _hardly_torn(crack, load):

@@ -20,7 +20,7 @@ from crackkit.structures.corner_restraint import (
 from crackkit.structures.corner_shapes import Form, Nook, nooks, polygons
 
 CELLS = 48  # of the grid along the longer side
-LENGTHS = np.array([50.0, 130.0, 340.0, 880.0])
+LENGTHS = np.array([50.0, 180.0, 650.0])
 """Lengths over which the tension at a corner is averaged [mm]; others lie between them."""
 AIMED = 130.0  # mm over which the way of a crack from a sharp corner is sought
 ALIKE = 0.002  # share by which two places are pulled alike

@@ -11,7 +11,7 @@ import numpy as np
 
 from crackkit.structures.corner_field import Pulled, plan_grid, pulled_corners
 from crackkit.structures.corner_restraint import Restraint, typical
-from crackkit.structures.corner_shapes import Form, outline
+from crackkit.structures.corner_shapes import Form, outline, polygons
 
 STRAIGHT = 120.0  # mm from the corner, trusted to the first way
 STEP = 60.0  # mm
@@ -66,15 +66,15 @@ def _traced(of: Form, field: _Field, corner: Pulled) -> list[tuple[float, float]
     Where tension ends the line ends too, unless a side lies straight ahead: a crack that has come
     so far goes through, for it shifts the tension before it.
     """
-    (x, y), way = corner.at, corner.direction
+    (x, y), way, rim = corner.at, corner.direction, _Rim(of)
     points, first, ended = [(x, y)], None, None
     for step in range(MOST):
         if ended is None and step * STEP >= STRAIGHT:
             way = _turned(field, x, y, way)
         x, y = x + STEP * math.cos(way), y + STEP * math.sin(way)
-        foot, far, inside = _nearest_side(of, x, y)
+        foot, far, inside = rim.nearest(x, y)
         if not inside or (far <= NEAR and step * STEP > 2 * NEAR):
-            return [*points, foot]
+            return [*points, rim.foot(foot)]
         points.append((x, y))
         tension = field.tension(x, y)[0]
         first = tension if first is None else first
@@ -98,27 +98,34 @@ def _turned(field: _Field, x: float, y: float, way: float) -> float:
     return way + min(max(turn, -SHARPEST), SHARPEST)
 
 
-def _nearest_side(of: Form, x: float, y: float):
-    """Foot on the nearest side [mm], distance from it [mm], and whether the place is inside."""
-    best = (math.inf, (x, y), True)
-    for side in outline(of).sides:
-        share, far = side.share_of((x, y))
-        share = min(max(share, 0.0), 1.0)
-        (foot,) = side.points([share])
-        gap = math.dist(foot, (x, y))
-        if gap < best[0]:
-            way = side.direction(share)
-            left = math.cos(way) * (y - foot[1]) - math.sin(way) * (x - foot[0])
-            best = (gap, (float(foot[0]), float(foot[1])), left >= 0.0)
-    gap, foot, inside = best
-    return _at_a_corner(of, foot), gap, inside
+class _Rim:
+    """The sides of a plan as short straight ones."""
 
+    def __init__(self, of: Form):
+        self.sides = outline(of).sides
+        loops = [loop @ np.array([1.0, 1j]) for loop in polygons(of)]
+        self.starts = np.concatenate(loops)
+        self.ways = np.concatenate([np.roll(loop, -1) - loop for loop in loops])
 
-def _at_a_corner(of: Form, foot: tuple[float, float]) -> tuple[float, float]:
-    """A corner of the outline, where one is near; else the place itself."""
-    ends = [side.start for side in outline(of).sides]
-    nearest = min(ends, key=lambda end: math.dist(end, foot))
-    return nearest if math.dist(nearest, foot) < 1.5 * NEAR else foot
+    def nearest(self, x: float, y: float) -> tuple[complex, float, bool]:
+        """Nearest place on it, its distance [mm], and whether the place lies in concrete."""
+        share = np.clip(((complex(x, y) - self.starts) / self.ways).real, 0.0, 1.0)
+        gaps = complex(x, y) - self.starts - share * self.ways
+        k = int(np.argmin(abs(gaps)))
+        foot = self.starts[k] + share[k] * self.ways[k]
+        return foot, float(abs(gaps[k])), bool((gaps[k] / self.ways[k]).imag >= 0.0)
+
+    def foot(self, place: complex) -> tuple[float, float]:
+        """The place put on its side exactly, or on a corner of the outline that is near."""
+        ends = [side.start for side in self.sides]
+        corner = min(ends, key=lambda end: abs(complex(*end) - place))
+        if abs(complex(*corner) - place) < 1.5 * NEAR:
+            return corner
+        at = (place.real, place.imag)
+        shares = [(side, side.share_of(at)) for side in self.sides]
+        within = [(far, side, share) for side, (share, far) in shares if 0.0 <= share <= 1.0]
+        _far, side, share = min(within, key=lambda each: each[0])
+        return tuple(side.points([share])[0].tolist())
 
 
 def _thinned(points: np.ndarray) -> np.ndarray:

@@ -4,34 +4,19 @@ What does not hang on the age is worked out once and kept: plan, restraint, line
 body split along it, and the bars.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache, partial
 
 import numpy as np
 
 from crackkit.mechanics.bars import bar
-from crackkit.mechanics.cohesive_crack import cut_before
-from crackkit.mechanics.cohesive_law import CohesiveLaw, bridged_by_fibres
-from crackkit.mechanics.concrete import mean_strength_en
-from crackkit.mechanics.crack_at_load import quick_at_load
-from crackkit.mechanics.crack_growth import growth
 from crackkit.mechanics.crack_state import CrackState
-from crackkit.mechanics.fibres import INDICATIVE
-from crackkit.mechanics.fracture_energy import averaging_length, fracture_energy
-from crackkit.mechanics.held_slab import creep_at_loading
 from crackkit.mechanics.plane_solution import principal
-from crackkit.mechanics.restraint_stress import age_adjusted_modulus
-from crackkit.mechanics.strength_in_time import concrete_in_time
+from crackkit.structures.corner_ages import AtAge, at_age
 from crackkit.structures.corner_bars import Laid, laid_bars, layout
 from crackkit.structures.corner_field import Pulled, plan_grid, pulled_corners
-from crackkit.structures.corner_opening import (
-    Line,
-    Matter,
-    crossed,
-    in_concrete,
-    split_slab,
-    unit_loads,
-)
+from crackkit.structures.corner_opening import Line, split_slab
+from crackkit.structures.corner_rest import bare, bare_after, opened
 from crackkit.structures.corner_restraint import Uncracked, restraint, tied, uncracked, usual
 from crackkit.structures.corner_shapes import form, outline
 from crackkit.structures.cornered import (
@@ -42,56 +27,15 @@ from crackkit.structures.cornered import (
     PlanField,
 )
 from crackkit.structures.outcome import WidthBand
-from crackkit.structures.slab_history import shortening
 from crackkit.words import _
 
 TOLD = np.array([0.0, 0.1, 0.22, 0.34, 0.46, 0.58, 0.7, 0.85, 1.0])
 """Places of the ages of the curve between the end of curing and the last day, in decades [-]."""
 HAIR = 0.01  # mm
-LOST = 20.0  # mm: a piece that nothing holds any more
 TORN = 2.0  # openings G_F/f_t from which the concrete hardly holds the faces any more
 SCATTER = 1.5  # real cracks are half again as wide, or narrow
 FULL = 0.95  # of what a bar could build up
 ALIKE = 0.001  # share by which two corners are pulled alike
-
-
-@dataclass(frozen=True)
-class AtAge:
-    """Concrete and shrinkage at an age: strength, modulus with creep [MPa], G_F [N/mm], strain."""
-
-    free: float
-    strength: float
-    modulus: float
-    toughness: float
-
-    @property
-    def material_length(self) -> float:
-        """Length over which tension at a corner is averaged [mm]."""
-        return averaging_length(self.modulus, self.toughness, self.strength)
-
-
-def at_age(it, age: float) -> AtAge:
-    """Shrinkage and concrete of a CornerSlab at an age [days]."""
-    grown = concrete_in_time(age, it.hardened, it.code)
-    return AtAge(
-        free=float(shortening(it, age)),
-        strength=float(grown.tensile),
-        modulus=_slow_modulus(it, age),
-        toughness=float(fracture_energy(_mean_strength(it, grown))),
-    )
-
-
-def _mean_strength(it, grown) -> float:
-    share = float(grown.compressive) / it.hardened.mean_strength
-    return share * float(mean_strength_en(it.strength))
-
-
-def _slow_modulus(it, age: float) -> float:
-    """Age-adjusted modulus for what drying has done since the end of curing [MPa]."""
-    first = min(it.curing, age)
-    modulus = float(concrete_in_time(first, it.hardened, it.code).modulus)
-    creep = creep_at_loading(it.slab, it.hardened, it.code)(age, first) if age > first else 0.0
-    return float(age_adjusted_modulus(modulus, creep))
 
 
 def cornered(it) -> Cornered:
@@ -102,9 +46,7 @@ def cornered(it) -> Cornered:
     told = tuple(_told(each, state, now) for each in corners)
     worst = looked_at(it, told)
     line = Line(of, by, worst)
-    bars = laid_bars(layout(it))
-    held = opened(it, line, now, state, bars)
-    bare = opened(it, line, now, state, None)
+    held, alone = opened(it, line, now), bare(line, now)
     loops, moved = _outline(line, held)
     return Cornered(
         loops=loops,
@@ -118,10 +60,10 @@ def cornered(it) -> Cornered:
         field=_field(of, state, now),
         corners=told,
         worst=worst,
-        crack=_crack(it, line, now, held, bare),
-        bars=_bars(bars, held),
-        told_openings=partial(_openings_with_now, it, (held, bare)),
-        settled=min(held.load, bare.load) > 0.999,
+        crack=_crack(it, line, now, held, alone),
+        bars=_bars(laid_bars(layout(it)), held),
+        told_openings=partial(_openings_with_now, it, (held, alone)),
+        settled=min(held.load, alone.load) > 0.999,
     )
 
 
@@ -149,47 +91,7 @@ def _field(of, state: Uncracked, now: AtAge) -> PlanField:
     return PlanField(grid.x, grid.y, s1 / now.strength, angle)
 
 
-def opened(it, line: Line, now: AtAge, state: Uncracked, bars) -> CrackState:
-    """The crack at rest; without bars, fibres and joint where `bars` is None."""
-    bare = bars is None
-    fibres = (0.0, 0.0) if bare else _fibres(it, now)
-    law = CohesiveLaw(now.strength, now.toughness, "bilinear", fibres)
-    matter = Matter(now.modulus, it.thickness, law, it.strength, it.yield_strength)
-    loads = unit_loads(line, state, now.modulus, now.free)
-    share = 1.0 if bare else _uncut(it, line)
-    crack = in_concrete(crossed(line, bars or ()), matter, bars or (), loads, share)
-    return CrackState(crack, _at_rest(crack))
-
-
-def _at_rest(crack):
-    """The crack under the whole load, or the last state on the way there that could be found."""
-    try:
-        return quick_at_load(crack, 1.0)
-    except ArithmeticError:
-        return growth(crack, load=1.0, widest=LOST)[-1]
-
-
-def _fibres(it, now: AtAge) -> tuple[float, float]:
-    first, last = bridged_by_fibres(*residuals(it))
-    return min(first, now.strength), last
-
-
-def residuals(it) -> tuple[float, float]:
-    """Residual strengths f_R1 and f_R3 of a CornerSlab [MPa]."""
-    if it.fibres == "tested":
-        return it.residual_1, it.residual_3
-    dose = next(each for each in INDICATIVE if each.key == it.fibres)
-    return dose.residual_1, dose.residual_3
-
-
-def _uncut(it, line: Line):
-    cut = split_slab(line).slab.line
-    if it.joint == "joint":
-        return cut_before(cut, np.inf, 1.0)
-    return cut_before(cut, it.saw_length, it.cut_depth) if it.joint == "saw" else 1.0
-
-
-def _crack(it, line: Line, now: AtAge, held: CrackState, bare: CrackState) -> CornerCrack:
+def _crack(it, line: Line, now: AtAge, held: CrackState, alone: CrackState) -> CornerCrack:
     points, along, opening = _whole_line(line, held)
     saw = {"none": 0.0, "saw": min(it.saw_length, along[-1]), "joint": along[-1]}[it.joint]
     wild = opening[along > saw] if saw else opening
@@ -199,7 +101,7 @@ def _crack(it, line: Line, now: AtAge, held: CrackState, bare: CrackState) -> Co
         points=points,
         along=along,
         opening=opening,
-        bare=_whole_line(line, bare)[2],
+        bare=_whole_line(line, alone)[2],
         saw=float(saw),
         runs=bool(widest > TORN * now.toughness / now.strength),
         length=float(along[gapes].max(initial=0.0)),
@@ -273,14 +175,18 @@ def _widest(state: CrackState) -> float:
 def openings(it) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Ages [days], and the greatest openings then with and without bars [mm]."""
     ages = it.curing * (it.last_day / it.curing) ** TOLD
-    pairs = np.array([_both(it, float(age)) for age in ages])
-    return ages, pairs[:, 0], pairs[:, 1]
+    widths, line, states = [], None, (None, None)
+    for age in ages.tolist():
+        now = at_age(it, age)
+        last, line = line, _line_at(it, now)
+        held, alone = states if line == last else (None, None)
+        states = opened(it, line, now, held), bare_after(line, now, alone)
+        widths.append([_widest(state) for state in states])
+    return ages, *np.array(widths).T
 
 
-def _both(it, age: float) -> tuple[float, float]:
-    of, by, now = form(it), restraint(it), at_age(it, age)
+def _line_at(it, now: AtAge) -> Line:
+    of, by = form(it), restraint(it)
     state = uncracked(of, by, now.modulus, now.free)
     told = tuple(_told(each, state, now) for each in pulled_corners(of, usual(by)))
-    line = Line(of, by, looked_at(it, told))
-    states = (opened(it, line, now, state, b) for b in (laid_bars(layout(it)), None))
-    return tuple(_widest(state) for state in states)
+    return Line(of, by, looked_at(it, told))

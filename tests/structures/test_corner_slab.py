@@ -10,10 +10,14 @@ from hypothesis import strategies as st
 
 from crackkit.mechanics.crack_growth import at_load
 from crackkit.mechanics.crack_limits import limit
-from crackkit.structures import corner_opening, corner_restraint, cornering
-from crackkit.structures.corner_bars import laid_bars, layout
-from crackkit.structures.corner_field import pulled_corners
-from crackkit.structures.corner_opening import split_slab
+from crackkit.structures import (
+    corner_field,
+    corner_line,
+    corner_opening,
+    corner_rest,
+    corner_restraint,
+    cornering,
+)
 from crackkit.structures.corner_shapes import form, outline
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.fields import InputError, fitted
@@ -42,7 +46,9 @@ def test_any_slab_has_an_answer(slab):
     assert all(np.isfinite(moved).all() for moved in state.moved)
     assert [len(a) for a in state.loops] == [len(a) for a in state.moved]
     inside = ~np.isnan(state.field.share)
-    assert 0.3 < inside.mean() <= 1.0 and np.isfinite(state.field.direction[inside]).all()
+    share = outline(form(slab)).area / (slab.length * slab.width)
+    assert inside.mean() == pytest.approx(share, abs=0.1)
+    assert np.isfinite(state.field.direction[inside]).all()
     assert (outcome.verdict.key == UNCRACKED) == (not state.crack.runs)
     assert state.crack.runs == bool(outcome.cracks)
     assert state.material_length > 0 and 0 <= state.worst < len(state.corners)
@@ -211,7 +217,7 @@ def test_a_saw_cut_leads_the_crack_and_is_not_judged():
     short = replace(sawn, saw_length=300.0)
     assert short.solve().verdict.key == UNHELD
     early = [replace(slab, age=150.0).cornered.crack for slab in (SLAB, sawn)]
-    assert early[1].widest >= early[0].widest
+    assert early[1].widest >= early[0].widest - SAME
 
 
 # What pulls
@@ -263,13 +269,12 @@ def test_on_a_base_the_slab_before_it_cracks_is_the_same_on_the_split_mesh():
 @pytest.fixture
 def anew():
     """Forget what is kept, before and after another mesh is used."""
-    kept = [
-        getattr(module, name)
-        for module in (corner_restraint, corner_opening)
-        for name in dir(module)
-        if hasattr(getattr(module, name), "cache_clear")
-    ]
-    kept += [pulled_corners, split_slab]
+    kept = {
+        each
+        for module in (corner_restraint, corner_field, corner_line, corner_opening, corner_rest)
+        for each in vars(module).values()
+        if hasattr(each, "cache_clear")
+    }
 
     def forget():
         for each in kept:
@@ -313,10 +318,9 @@ def test_the_crack_is_where_its_whole_path_leads(name):
     slab = replace(CASES[name], diagonals="12")
     of, by = form(slab), corner_restraint.restraint(slab)
     now = cornering.at_age(slab, slab.age)
-    state = corner_restraint.uncracked(of, by, now.modulus, now.free)
     line = corner_opening.Line(of, by, slab.cornered.worst)
-    for bars in (laid_bars(layout(slab)), None):
-        found = cornering.opened(slab, line, now, state, bars)
+    for bars in (True, False):
+        found = cornering.opened(slab, line, now) if bars else cornering.bare(line, now)
         exact = at_load(found.crack, 1.0)
         mouth = exact.q[: found.crack.count].max()
         assert found.opening.max() == pytest.approx(mouth, rel=0.05, abs=SAME)
