@@ -5,6 +5,7 @@ from dataclasses import replace
 from crackkit.learning.finish import Needs
 from crackkit.learning.walk import WalkStep
 from crackkit.structures.corner_slab import CornerSlab
+from crackkit.structures.wandering_crack import WanderingCrack
 from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _
@@ -13,7 +14,7 @@ LESSON = "08_reentrant_corner"
 NEEDS = Needs(
     LESSON,
     calls=("where", "way", "bars", "round"),
-    passed=(),
+    passed=("bus_depot",),
     answers=4,
 )
 # A heated shop, kept moist for a week, a year old. Its edges are tied to the footings of the
@@ -87,6 +88,11 @@ def floor(system: str = "SI") -> CornerSlab:
 def found_floor(system: str = "SI") -> CornerSlab:
     """Give it as it was found: cracked, its bars along the walls, a metre from the corner."""
     return replace(floor(system), **WALL_BARS[system])
+
+
+def film(system: str = "SI") -> WanderingCrack:
+    """Give the same floor, bare, as a film in which the crack finds its own way."""
+    return WanderingCrack(slab=floor(system))
 
 
 def close_bars(system: str) -> dict:

@@ -1,5 +1,7 @@
 """The lesson on the inside corner in a real browser."""
 
+from tests.browser.panel_page import PanelPage
+
 LESSON = "08_reentrant_corner"
 
 
@@ -74,6 +76,40 @@ def test_one_click_compares_and_another_puts_a_variant_in(panel):
     table.locator("[data-act='put_back']").click()
     panel.lesson.wait_until_idle()
     assert panel.root.locator(".ck-picture svg title").text_content() == before
+
+
+def test_the_film_plays_by_itself_and_stops_at_its_end(lesson):
+    film = PanelPage(lesson, ".ck-panel:has([data-path='frame'])")
+    film.root.scroll_into_view_if_needed()
+    play = film.root.locator(".ck-run")
+    before = film.picture()
+    play.click()
+    lesson.page.wait_for_function(
+        "() => document.querySelector(\".ck-row[data-path='frame'] .ck-entry\").value === '60'"
+    )
+    lesson.wait_until_idle()
+    assert play.inner_text() == "Play" and film.picture() != before
+    lesson.screenshot("film")
+    film.root.get_by_role("button", name="Another concrete").click()
+    lesson.wait_until_idle()
+    assert film.text("seed") == "2" and not film.error()
+
+
+def test_the_depot_is_held_by_bars_close_to_its_corners(lesson):
+    task = PanelPage(lesson, ".ck-panel:has([data-path='look'])")
+    check = lesson.page.locator("[data-act='check']")
+    headline = lesson.page.locator(".ck-exercise.ck-task .ck-headline")
+    check.click()
+    headline.wait_for()
+    assert headline.get_attribute("data-good") != "true"
+    task.row("diagonals").locator("select").select_option("16")
+    lesson.wait_until_idle()
+    task.type("diagonal_count", "4")
+    check.click()
+    lesson.page.wait_for_function(
+        "() => document.querySelector('.ck-task .ck-headline').dataset.good === 'true'"
+    )
+    lesson.screenshot("held")
 
 
 def _number(panel, path: str) -> float:
