@@ -59,7 +59,7 @@ def effect_words(outcome, view: View) -> tuple[str, ...]:
     if not crack.runs and now > bare - HAIR / 2:
         return (_("it gapes {now} at the corner, no more: nothing to hold").format(now=told),)
     if now > bare - HAIR / 2:
-        return _untrimmed(told)
+        return _untrimmed(told, any(bar.crosses for bar in outcome.cornered.bars))
     n = round(100 * (1.0 - now / bare))
     ways = (
         _("bare concrete would gape {bare}; as it is {now}: {n}\u00a0% less"),
@@ -68,7 +68,9 @@ def effect_words(outcome, view: View) -> tuple[str, ...]:
     return tuple(words.format(bare=wide, now=told, n=n) for words in ways)
 
 
-def _untrimmed(told: str) -> tuple[str, ...]:
+def _untrimmed(told: str, crossed: bool) -> tuple[str, ...]:
+    if not crossed:
+        return (_("the crack is {now} wide: no bar crosses it").format(now=told),)
     ways = (
         _("the crack is {now} wide, no less than with nothing across it"),
         _("{now} wide: nothing trims it"),
