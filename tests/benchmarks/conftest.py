@@ -49,6 +49,11 @@ from crackkit.panels.panel import Panel
 from crackkit.structures.curled_slab import CurledSlab
 
 Panel(CurledSlab())""",
+    "corner": """# the panel of a slab with an inside corner, diagonal bars across its crack
+from crackkit.panels.panel import Panel
+from crackkit.structures.corner_slab import CornerSlab
+
+Panel(CornerSlab(diagonals="16", diagonal_count=3))""",
     "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
 import ipywidgets
 from IPython import get_ipython
