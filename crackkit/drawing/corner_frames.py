@@ -3,14 +3,9 @@
 from dataclasses import dataclass
 
 from crackkit.drawing.frames import RIGHT, Frame, View, picture_width, tile_frames
+from crackkit.drawing.plan_band import LEAST_WIDE, plan_band
 
-LEAST_WIDE = 920.0  # below this width the right column goes under the bands: the plan needs room
 MOVEMENT, HELD = 262.0, 328.0  # heights of the first and the third band
-PLAN = (290.0, 380.0)  # least and largest height of the plan
-ASPECT = 0.62  # height over width of the room for the plan
-OVER, UNDER = 52.0, 48.0  # room in the second band over and under the plan
-SIDE = (176.0, 250.0)  # least and largest width of the words beside the plan
-SIDE_SHARE = 0.30
 BESIDE, APART = 78.0, 40.0  # room to the left of the plan, and between it and the words
 SHARE, ROW, LIMIT = 82.0, 22.0, 74.0  # heights: shares without rows, a row, words on the limit
 TILES = 62.0  # from row to row
@@ -53,7 +48,7 @@ def corner_layout(view: View, tiles: int, corners: int) -> CornerLayout:
 def _wide(width: float, tiles: int, shares: float) -> CornerLayout:
     """The bands on the left; verdict, corners and openings on the right."""
     left, right = width - RIGHT - 54, width - RIGHT - 14
-    stretch, plan, words = _stretch(14, MOVEMENT + 16, left)
+    stretch, plan, words = plan_band(14, MOVEMENT + 16, left, BESIDE, APART)
     held = stretch.bottom + 8
     end, share = held + HELD, 162.0
     tight = share + shares + 16
@@ -79,7 +74,7 @@ def _narrow(width: float, tiles: int, shares: float) -> CornerLayout:
     """Everything below each other; the two charts of openings side by side."""
     full = width - 28
     half = (full - 20) / 2
-    stretch, plan, words = _stretch(14, 126 + MOVEMENT, full)
+    stretch, plan, words = plan_band(14, 126 + MOVEMENT, full, BESIDE, APART)
     held = stretch.bottom + 8
     tight = held + HELD + 10
     along = tight + LIMIT - 12
@@ -101,14 +96,3 @@ def _narrow(width: float, tiles: int, shares: float) -> CornerLayout:
         share=Frame(14, share, full, shares),
         tiles=tile_frames(14, first, full + 10, 3, tiles),
     )
-
-
-def _stretch(left: float, top: float, width: float) -> tuple[Frame, Frame, Frame]:
-    """Give the second band, and in it the room for the plan and the room for words beside it."""
-    side = min(max(SIDE_SHARE * width, SIDE[0]), SIDE[1])
-    room = width - side - BESIDE - APART
-    tall = min(max(ASPECT * room, PLAN[0]), PLAN[1])
-    band = Frame(left, top, width, OVER + tall + UNDER)
-    plan = Frame(left + BESIDE, top + OVER, room, tall)
-    words = Frame(left + width - side, top + OVER - 14, side, tall + 28)
-    return band, plan, words
