@@ -1,43 +1,19 @@
 """A slab with inside corners seen from above, or a wall from its face, to scale."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from crackkit.drawing.corner_sides import BLOCK
-from crackkit.drawing.dimension_line import dimension_line
 from crackkit.drawing.footings import hatched_block
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.shapes import Polygon, Polyline, Text, line
-from crackkit.units import shown
+from crackkit.drawing.shapes import Polygon, Polyline
+from crackkit.drawing.slab_plan import SlabPlan, place_in, plan_dimensions
 
-DOWN = 30.0  # from the near side to the dimension
 COLUMN = 0.44  # side of a column over that of the box-out round it
 PAST = 2.0  # how far paper reaches over the edge of a map
 
 
-@dataclass(frozen=True)
-class CornerPlan:
-    """The way from the slab to the paper."""
-
-    structure: object
-    left: float
-    bottom: float
-    scale: float
-
-    @property
-    def right(self) -> float:
-        """Edge at the right end."""
-        return self.left + self.scale * self.structure.length
-
-    @property
-    def top(self) -> float:
-        """Edge of the far side."""
-        return self.bottom - self.scale * self.structure.width
-
-    def __call__(self, points) -> np.ndarray:
-        """Bring points (x, y) [mm] onto the paper; any shape that ends with 2."""
-        return (self.left, self.bottom) + np.asarray(points) * (self.scale, -self.scale)
+class CornerPlan(SlabPlan):
+    """The way from the slab to the paper, and what of it is drawn."""
 
     def concrete(self, loops) -> list[Polygon]:
         """Draw the concrete, and paper where there is a hole in it."""
@@ -66,16 +42,7 @@ class CornerPlan:
 
     def dimensions(self, view: View, out: float = BLOCK) -> list:
         """Write length and width beside it, `out` from its edges."""
-        s, system = self.structure, view.system
-        words = shown(s.length, "length", system)
-        y, edge = self.bottom + DOWN, self.left - out - 3.0
-        middle = (self.top + self.bottom) / 2
-        return [
-            *dimension_line(self.left, self.right, y, self.bottom + out + 3.0, words),
-            Text(edge - 6.0, middle + 4.5, shown(s.width, "length", system), "label", "end"),
-            line(edge - 5.0, self.top, edge - 5.0, middle - 11.0, "leader"),
-            line(edge - 5.0, middle + 11.0, edge - 5.0, self.bottom, "leader"),
-        ]
+        return plan_dimensions(self, view, out + 3.0, out + 3.0)
 
 
 def _closed(loop: np.ndarray) -> np.ndarray:
@@ -109,7 +76,4 @@ def plan_in(structure, room: Frame, aside: float = 0.5) -> CornerPlan:
     aside : float
         Share of the width that is left over that lies to the left of it [-].
     """
-    scale = min(room.width / structure.length, room.height / structure.width)
-    left = room.left + aside * (room.width - scale * structure.length)
-    bottom = room.bottom - (room.height - scale * structure.width) / 2
-    return CornerPlan(structure, left, bottom, scale)
+    return CornerPlan(structure, *place_in(structure, room, aside))

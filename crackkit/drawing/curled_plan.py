@@ -1,41 +1,17 @@
 """A slab on the ground seen from above, to scale: its near side is below, its neighbours around."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
-from crackkit.drawing.dimension_line import dimension_line
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.shapes import Lines, Polygon, Polygons, Text, line, rectangle
-from crackkit.units import shown
+from crackkit.drawing.shapes import Lines, Polygon, Polygons, rectangle
+from crackkit.drawing.slab_plan import SlabPlan, place_in, plan_dimensions
 
 GAP, STRIP = 3.0, 9.0  # drawn width of a joint, and of what is shown of the neighbours
 DOWELS = 26.0  # from dowel to dowel
-DOWN = 30.0  # from the near side to the dimension
 
 
-@dataclass(frozen=True)
-class CurledPlan:
-    """The way from the slab to the paper."""
-
-    structure: object
-    left: float
-    bottom: float
-    scale: float
-
-    @property
-    def right(self) -> float:
-        """Edge at the right end."""
-        return self.left + self.scale * self.structure.length
-
-    @property
-    def top(self) -> float:
-        """Edge of the far side."""
-        return self.bottom - self.scale * self.structure.width
-
-    def __call__(self, points) -> np.ndarray:
-        """Bring points (x, y) [mm] onto the paper; any shape that ends with 2."""
-        return (self.left, self.bottom) + np.asarray(points) * (self.scale, -self.scale)
+class CurledPlan(SlabPlan):
+    """The way from the slab to the paper, and what of it is drawn."""
 
     def concrete(self, role: str = "concrete") -> Polygon:
         """Draw the slab."""
@@ -68,16 +44,7 @@ class CurledPlan:
 
     def dimensions(self, view: View) -> list:
         """Write length and width beside it."""
-        s, system = self.structure, view.system
-        words = shown(s.length, "length", system)
-        y, edge = self.bottom + DOWN, self.left - GAP - STRIP
-        middle = (self.top + self.bottom) / 2
-        return [
-            *dimension_line(self.left, self.right, y, self.bottom + GAP + STRIP + 3.0, words),
-            Text(edge - 6.0, middle + 4.5, shown(s.width, "length", system), "label", "end"),
-            line(edge - 5.0, self.top, edge - 5.0, middle - 11.0, "leader"),
-            line(edge - 5.0, middle + 11.0, edge - 5.0, self.bottom, "leader"),
-        ]
+        return plan_dimensions(self, view, GAP + STRIP, GAP + STRIP + 3.0)
 
 
 def _across(places: np.ndarray, edge: float, reach: float) -> np.ndarray:
@@ -98,7 +65,4 @@ def plan_in(structure, room: Frame, aside: float = 0.5) -> CurledPlan:
     aside : float
         Share of the width that is left over that lies to the left of it [-].
     """
-    scale = min(room.width / structure.length, room.height / structure.width)
-    left = room.left + aside * (room.width - scale * structure.length)
-    bottom = room.bottom - (room.height - scale * structure.width) / 2
-    return CurledPlan(structure, left, bottom, scale)
+    return CurledPlan(structure, *place_in(structure, room, aside))
