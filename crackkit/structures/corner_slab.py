@@ -222,6 +222,7 @@ class CornerSlab:
         held = "foot" if self.shape == "door" else "edges" if self.held == "foot" else self.held
         chosen = {
             "held": held,
+            "both_sides": self.shape == "door",
             "rounding": 0.0,
             "box": BOX,
             "look": 0,

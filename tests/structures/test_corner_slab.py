@@ -341,9 +341,9 @@ def test_another_shape_comes_with_its_usual_sizes():
     changes = {"shape": "door"}
     changed = fitted(SLAB, changes)[0].after(SLAB, changes)
     assert (changed.width, changed.cut_length, changed.cut_width) == (3000.0, 1000.0, 2100.0)
-    assert changed.held == "foot"
+    assert changed.held == "foot" and changed.both_sides
     back = fitted(changed, {"shape": "corner"})[0].after(changed, {"shape": "corner"})
-    assert (back.cut_length, back.held) == (3000.0, "edges")
+    assert (back.cut_length, back.held, back.both_sides) == (3000.0, "edges", False)
 
 
 def test_sizes_left_out_are_the_usual_ones():
