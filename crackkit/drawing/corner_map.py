@@ -4,15 +4,15 @@ import numpy as np
 
 from crackkit.drawing.corner_plan import CornerPlan
 from crackkit.drawing.curled_grid import at_grid
-from crackkit.drawing.shapes import Lines, Polygon, Raster
+from crackkit.drawing.plan_map import map_dots, map_raster
+from crackkit.drawing.pull_strokes import pull_strokes, stroke_places
+from crackkit.drawing.shapes import Lines, Polygon
 from crackkit.drawing.strip_map import FULL_SHADE
 from crackkit.words import _
 
-DOT = 4.0  # drawn size of one place of the map
-DOTS = (16, 110)  # least and most of them, each way
+DOT, MOST = 4.0, 110  # drawn size of a dot of the map, and most of them, each way
 PITCH = 19.0  # from stroke to stroke
-SHORT, LONG = 3.0, 14.0  # strokes where it is hardly stretched, and where it tears
-LEAST, NEAR = 0.12, 0.85  # share of the strength that is worth a stroke, or a bold one
+LONG = 14.0  # a stroke where it tears
 FULL = (FULL_SHADE, 2.0, 3.0, 5.0, 8.0, 12.0, 20.0)  # multiples of the strength of full colour
 USUAL = 1.5  # the full colour is at least so many times the pull in the middle of them all
 ROUNDS = 2  # so many places of the grid beyond the edge are made up, for the map alone
@@ -20,14 +20,11 @@ ROUNDS = 2  # so many places of the grid beyond the edge are made up, for the ma
 
 def stress_map(state, plan: CornerPlan) -> list:
     """Draw the largest principal tension over the strength, with strokes along it."""
-    s, found = plan.structure, state.field
-    wide, tall = plan.right - plan.left, plan.bottom - plan.top
-    x, y = _middles(wide, s.length), _middles(tall, s.width)
-    share = at_grid(past_the_edge(found.share), found.x, found.y, x, y)
-    ratio = share / full_shade(found)
+    found = state.field
+    share = at_grid(past_the_edge(found.share), found.x, found.y, *map_dots(plan, DOT, MOST))
     return [
         Polygon(plan(state.loops[0]), "concrete"),
-        Raster(plan.left, plan.top, wide, tall, ratio[::-1]),
+        map_raster(plan, share / full_shade(found)),
         *strokes(state, plan),
         *plan.beside(state.loops),
         *plan.edges(state.loops),
@@ -76,31 +73,9 @@ def _of_nine(values: np.ndarray) -> np.ndarray:
     return rows[:, :-2] + rows[:, 1:-1] + rows[:, 2:]
 
 
-def _middles(drawn: float, length: float) -> np.ndarray:
-    """Places [mm] in the middle of the dots of a map."""
-    count = min(max(round(drawn / DOT), DOTS[0]), DOTS[1])
-    return (np.arange(count) + 0.5) * (length / count)
-
-
 def strokes(state, plan: CornerPlan) -> list[Lines]:
-    """Draw the way of the pull: longer where it is stronger, bold where it is near tearing."""
-    s, found = plan.structure, state.field
-    x, y = _places(s.length, plan.scale), _places(s.width, plan.scale)
-    # ways must not be averaged, an angle and its opposite are the same: the nearest one is shown
-    near = np.ix_(_nearest(found.y, y), _nearest(found.x, x))
+    """Draw the way of the pull, on concrete alone."""
+    found = state.field
+    middles, near = stroke_places(plan, found.x, found.y, PITCH)
     share, angle = np.nan_to_num(found.share[near]), np.nan_to_num(found.direction[near])
-    half = (SHORT + (LONG - SHORT) * np.clip(share, 0.0, 1.0)) / 2
-    reach = half[..., None] * np.stack([np.cos(angle), -np.sin(angle)], axis=-1)
-    middle = plan(np.stack(np.meshgrid(x, y), axis=-1))
-    lines = np.stack([middle - reach, middle + reach], axis=-2)
-    kinds = ((share >= LEAST) & (share < NEAR), "bears"), (share >= NEAR, "outline")
-    return [Lines(lines[some], role) for some, role in kinds if some.any()]
-
-
-def _nearest(lines: np.ndarray, places: np.ndarray) -> np.ndarray:
-    return np.searchsorted((lines[1:] + lines[:-1]) / 2, places)
-
-
-def _places(length: float, scale: float) -> np.ndarray:
-    count = max(int(length * scale / PITCH), 1)
-    return (np.arange(count) + 0.5) * (length / count)
+    return pull_strokes(middles, share, angle, LONG)

@@ -4,14 +4,14 @@ import numpy as np
 
 from crackkit.drawing.curled_grid import at_grid, zero_lines
 from crackkit.drawing.curled_plan import CurledPlan
+from crackkit.drawing.plan_map import map_dots, map_raster
+from crackkit.drawing.pull_strokes import pull_strokes, stroke_places
 from crackkit.drawing.shapes import Lines, Raster
 from crackkit.drawing.strip_map import FULL_SHADE
 
-DOT = 5.0  # drawn size of one place of the map
-DOTS = (16, 76)  # least and most of them, each way
+DOT, MOST = 5.0, 76  # drawn size of a dot of the map, and most of them, each way
 PITCH = 21.0  # from stroke to stroke
-SHORT, LONG = 3.0, 15.0  # strokes where it is hardly stretched, and where it tears
-LEAST, NEAR = 0.12, 0.85  # share of the strength that is worth a stroke, or a bold one
+LONG = 15.0  # a stroke where it tears
 FIELDS = 36  # of the grid on which the edge of the air is traced, along the longer side
 MANY = 1e4  # more squares than there are in a row of paper
 TOOTH, APART = 6.5, 8.0  # teeth on that edge: their length, and from one to the next
@@ -19,40 +19,14 @@ TOOTH, APART = 6.5, 8.0  # teeth on that edge: their length, and from one to the
 
 def stress_map(state, face, plan: CurledPlan) -> list[Raster]:
     """Draw the largest principal tension over the strength."""
-    wide, tall = plan.right - plan.left, plan.bottom - plan.top
-    x, y = _middles(wide, plan.structure.length), _middles(tall, plan.structure.width)
-    ratio = at_grid(face.stress, state.x, state.y, x, y) / (FULL_SHADE * state.strength)
-    return [Raster(plan.left, plan.top, wide, tall, ratio[::-1])]
-
-
-def _middles(drawn: float, length: float) -> np.ndarray:
-    """Places [mm] in the middle of the dots of a map."""
-    count = min(max(round(drawn / DOT), DOTS[0]), DOTS[1])
-    return (np.arange(count) + 0.5) * (length / count)
+    stress = at_grid(face.stress, state.x, state.y, *map_dots(plan, DOT, MOST))
+    return [map_raster(plan, stress / (FULL_SHADE * state.strength))]
 
 
 def strokes(state, face, plan: CurledPlan) -> list[Lines]:
-    """Draw the way of the pull: longer where it is stronger, bold where it is near tearing."""
-    s = plan.structure
-    x, y = _places(s.length, plan.scale), _places(s.width, plan.scale)
-    # ways must not be averaged, an angle and its opposite are the same: the nearest one is shown
-    near = np.ix_(_nearest(state.y, y), _nearest(state.x, x))
-    share, angle = face.stress[near] / state.strength, face.direction[near]
-    half = (SHORT + (LONG - SHORT) * np.minimum(share, 1.0)) / 2
-    reach = half[..., None] * np.stack([np.cos(angle), -np.sin(angle)], axis=-1)
-    middle = plan(np.stack(np.meshgrid(x, y), axis=-1))
-    lines = np.stack([middle - reach, middle + reach], axis=-2)
-    kinds = ((share >= LEAST) & (share < NEAR), "bears"), (share >= NEAR, "outline")
-    return [Lines(lines[some], role) for some, role in kinds if some.any()]
-
-
-def _nearest(lines: np.ndarray, places: np.ndarray) -> np.ndarray:
-    return np.searchsorted((lines[1:] + lines[:-1]) / 2, places)
-
-
-def _places(length: float, scale: float) -> np.ndarray:
-    count = max(int(length * scale / PITCH), 1)
-    return (np.arange(count) + 0.5) * (length / count)
+    """Draw the way of the pull."""
+    middles, near = stroke_places(plan, state.x, state.y, PITCH)
+    return pull_strokes(middles, face.stress[near] / state.strength, face.direction[near], LONG)
 
 
 def air_edge(state, plan: CurledPlan) -> tuple[np.ndarray, np.ndarray]:
