@@ -4,8 +4,8 @@ import math
 
 import numpy as np
 
+from crackkit.drawing.callouts import Callout, callouts, fitting
 from crackkit.drawing.corner_break import HAIR, jointed, wider_notes
-from crackkit.drawing.corner_callouts import Callout, callouts, fitting
 from crackkit.drawing.corner_close import CloseUp, close_shapes, close_up, crossing
 from crackkit.drawing.corner_effect import effect_lines
 from crackkit.drawing.corner_grips import handle_of

@@ -2,6 +2,7 @@
 
 import numpy as np
 
+from crackkit.drawing.callouts import Callout, callouts
 from crackkit.drawing.choice_chips import chip
 from crackkit.drawing.corner_bars import corner_bars
 from crackkit.drawing.corner_break import (
@@ -14,7 +15,6 @@ from crackkit.drawing.corner_break import (
     saw_shapes,
     wider_notes,
 )
-from crackkit.drawing.corner_callouts import Callout, callouts
 from crackkit.drawing.corner_grips import grips
 from crackkit.drawing.corner_map import shade_words, stress_map
 from crackkit.drawing.corner_plan import CornerPlan, plan_in

@@ -1,21 +1,18 @@
 """Words beside the plan of a curled slab: what to see in it, each with a line to its place."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
+from crackkit.drawing.callouts import Callout, callouts
 from crackkit.drawing.curled_break import RING, ring_place
 from crackkit.drawing.curled_movement import pressing
 from crackkit.drawing.curled_plan import CurledPlan
 from crackkit.drawing.curled_risen import risen
 from crackkit.drawing.frames import Frame, View
-from crackkit.drawing.labels import spread
-from crackkit.drawing.shapes import Lines, Polyline, Raster, Text
-from crackkit.drawing.words_on import wrapped
+from crackkit.drawing.shapes import Lines, Raster, Text
 from crackkit.units import shown
 from crackkit.words import _
 
-LINE, PAD = 16.0, 10.0  # from line to line, and between two call-outs
+PAD = 10.0  # between two call-outs
 KEY, ROW = 86.0, 20.0  # height of the key at the foot, and of its rows
 SWATCH = 30.0
 HARDLY = 0.05  # share of the strength that is not worth naming
@@ -23,16 +20,7 @@ SQUEEZED = 0.15  # share of the strength from which pressure is seen on the map
 UNDER_IT = 1.0  # sides of its foot within which a place is under a wheel
 
 
-@dataclass(frozen=True)
-class Callout:
-    """Words on a place of the plan [drawing units]."""
-
-    place: tuple[float, float]
-    words: str
-    role: str
-
-
-def callouts(outcome, plan: CurledPlan, crack, frame: Frame, view: View) -> list:
+def curled_callouts(outcome, plan: CurledPlan, crack, frame: Frame, view: View) -> list:
     """Draw them below each other in the order of their places, with the key at the foot.
 
     Parameters
@@ -45,32 +33,13 @@ def callouts(outcome, plan: CurledPlan, crack, frame: Frame, view: View) -> list
         Room for the words.
     view : View
     """
-    found = _told(outcome, plan, crack, view)
-    told = [(one, wrapped(one.words, one.role, frame.width)) for one in found]
-    tall = [LINE * len(lines) for _one, lines in told]
-    low, high = frame.top, frame.bottom - KEY
-    middles = spread([one.place[1] for one, _lines in told], tall, low, high, PAD)
-    shapes = []
-    for (one, lines), middle, height in zip(told, middles, tall, strict=True):
-        top = middle - height / 2
-        shapes += [_leader(one, plan, frame.left, middle)]
-        shapes += [
-            Text(frame.left, top + LINE * k + 13.0, words, one.role)
-            for k, words in enumerate(lines)
-        ]
-    return [*shapes, *_key(outcome, frame)]
-
-
-def _leader(one: Callout, plan: CurledPlan, left: float, middle: float) -> Polyline:
-    """From the words across the joint to the place."""
-    points = [(left - 5.0, middle), (left - 16.0, middle), one.place]
-    return Polyline(np.array(points), "bears", 1.2)
+    room = Frame(frame.left, frame.top, frame.width, frame.height - KEY)
+    return [*callouts(_told(outcome, plan, crack, view), room, PAD), *_key(outcome, frame)]
 
 
 def _told(outcome, plan: CurledPlan, crack, view: View) -> list[Callout]:
-    """What to see, in the order of the plan from the far side down."""
-    found = [*_pull(outcome, plan), *_break(outcome, crack, view), *_highest(outcome, plan, view)]
-    return sorted(found, key=lambda one: one.place[1])
+    """What to see."""
+    return [*_pull(outcome, plan), *_break(outcome, crack, view), *_highest(outcome, plan, view)]
 
 
 def _pull(outcome, plan: CurledPlan) -> list[Callout]:

@@ -3,7 +3,7 @@
 import numpy as np
 
 from crackkit.drawing.curled_break import break_shapes, drawn_line, peak_ring, ring_place
-from crackkit.drawing.curled_callouts import HARDLY, callouts
+from crackkit.drawing.curled_callouts import HARDLY, curled_callouts
 from crackkit.drawing.curled_map import air_edge, edge_shapes, stress_map, strokes
 from crackkit.drawing.curled_places import chips
 from crackkit.drawing.curled_plan import plan_in
@@ -32,7 +32,7 @@ def curled_stretch(outcome, layout, view: View) -> list:
         plan.concrete("outline"),
         *break_shapes(state.line, crack, plan),
         *(peak_ring(face, plan) if face.peak >= HARDLY * state.strength else []),
-        *callouts(outcome, plan, crack, layout.words, view),
+        *curled_callouts(outcome, plan, crack, layout.words, view),
         *chips(outcome, plan, lines, taken),
         *told,
         *wheels(outcome.structure, plan, view),
