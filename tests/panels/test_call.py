@@ -1,17 +1,11 @@
 """A call with choices: commit first, then the picture answers."""
 
-import pytest
 
 from crackkit.learning.choices import Question, right, wrong
 from crackkit.learning.progress import progress
 from crackkit.panels.call import Call
 from crackkit.panels.preferences import Preferences
 from crackkit.structures.simple_beam import SimpleBeam
-
-
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
 
 
 def asked(system: str) -> Question:

@@ -3,20 +3,15 @@
 import pytest
 
 from crackkit.learning.bar_choice import fine_slab
-from crackkit.panels.preferences import Preferences
 from crackkit.panels.why import Why
 from crackkit.structures.fields import fitted
+from tests.panels import derivation
 
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
 
 
 def unfolded(key: str, system: str = "SI", **changes) -> Why:
-    choices = Preferences()
-    choices.system = system
-    outcome = fitted(fine_slab(system), changes)[0].solve()
-    why = Why(outcome, key, choices=choices)
-    why.view.unfolded = True
-    return why
+    return derivation.unfolded(fitted(fine_slab(system), changes)[0], system, key=key)
 
 
 def steps(why: Why) -> dict[str, dict]:

@@ -15,11 +15,6 @@ from crackkit.panels.preferences import Preferences
 from crackkit.structures.slab_history import piece_history
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 @pytest.fixture
 def panel():
     return Panel(ground.walled_slab(), choices=Preferences())

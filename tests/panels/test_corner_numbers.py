@@ -1,28 +1,16 @@
 """Why a sharp corner cracks: the numbers are those of the slab above."""
 
 from dataclasses import replace
+from functools import partial
 
 import pytest
 
-from crackkit.panels.preferences import Preferences
-from crackkit.panels.why import Why
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.units import shown
+from tests.panels import derivation
 
 SLAB = CornerSlab(age=90.0)
-
-
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
-def unfolded(slab, system="SI"):
-    choices = Preferences()
-    choices.system = system
-    why = Why(slab.solve(), "inside_corner", choices)
-    why.view.unfolded = True
-    return why
+unfolded = partial(derivation.unfolded, key="inside_corner")
 
 
 @pytest.mark.parametrize("system", ["SI", "US"])

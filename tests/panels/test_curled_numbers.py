@@ -1,27 +1,15 @@
 """Why the ends lift off: the numbers are those of the slab above."""
 
 from dataclasses import replace
+from functools import partial
 
 import pytest
 
-from crackkit.panels.preferences import Preferences
-from crackkit.panels.why import Why
 from crackkit.structures.curled_slab import CurledSlab
+from tests.panels import derivation
 
 SLAB = CurledSlab(age=90.0)
-
-
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
-def unfolded(slab, system="SI"):
-    choices = Preferences()
-    choices.system = system
-    why = Why(slab.solve(), "lift_off", choices)
-    why.view.unfolded = True
-    return why
+unfolded = partial(derivation.unfolded, key="lift_off")
 
 
 @pytest.mark.parametrize("system", ["SI", "US"])

@@ -15,11 +15,6 @@ BOTTOM = {"bottom": list(range(24)), "top": []}
 LESSON = "02_simple_beam"
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 def say(exercise, name, **message):
     exercise._on_message(exercise.view, {"kind": "act", "name": name} | message, [])
 

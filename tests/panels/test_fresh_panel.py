@@ -7,11 +7,6 @@ from crackkit.panels.preferences import Preferences
 from crackkit.structures.fresh_slab import FreshSlab
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 @pytest.fixture
 def panel():
     return Panel(FreshSlab(), choices=Preferences())

@@ -1,25 +1,14 @@
 """Why a slab is pulled in its middle: the numbers are those of the slab above."""
 
 from dataclasses import replace
+from functools import partial
 
 import pytest
 
 from crackkit.learning.ground import barred_slab, slab, walled_slab
-from crackkit.panels.preferences import Preferences
-from crackkit.panels.why import Why
+from tests.panels import derivation
 
-
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
-def unfolded(floor, system="SI"):
-    choices = Preferences()
-    choices.system = system
-    why = Why(floor.solve(), "drag", choices)
-    why.view.unfolded = True
-    return why
+unfolded = partial(derivation.unfolded, key="drag")
 
 
 @pytest.mark.parametrize("system", ["SI", "US"])

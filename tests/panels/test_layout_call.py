@@ -11,11 +11,6 @@ from crackkit.panels.preferences import Preferences
 from tests.panels.test_exercises import say
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 @pytest.fixture
 def call() -> LayoutCall:
     return LayoutCall(layouts(paper_store(), "SI"), LESSON, choices=Preferences())

@@ -10,11 +10,6 @@ from crackkit.panels.measured_table import MeasuredTable
 from crackkit.panels.preferences import Preferences
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 class Grid(HTMLParser):
     """Rows of a table: tag, attributes and text of each cell."""
 

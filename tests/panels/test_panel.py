@@ -11,11 +11,6 @@ from crackkit.structures.ground_slab import GroundSlab
 from crackkit.structures.tension_member import TensionMember
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 @pytest.fixture
 def panel():
     return Panel(canteen_beam(), choices=Preferences())

@@ -15,11 +15,6 @@ LESSON = "06_ground_slab"
 FREE = {"left": 0.0, "right": 0.0, "steel": "none", "jointed": True, "joint_every": 5000.0}
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 @pytest.fixture
 def task():
     return Task(store_floor, LESSON, choices=Preferences(), book=PriceBook())

@@ -1,26 +1,15 @@
 """Why cracks keep their distance: the numbers are those of the pulled member above."""
 
 from dataclasses import replace
+from functools import partial
 
 import pytest
 
 from crackkit.learning.pulled import DRIED, FULL, bare_hanger, hanger, thin_hanger
-from crackkit.panels.preferences import Preferences
 from crackkit.panels.pulled_numbers import transfer_numbers
-from crackkit.panels.why import Why
+from tests.panels import derivation
 
-
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
-def unfolded(tie, system="SI"):
-    choices = Preferences()
-    choices.system = system
-    why = Why(tie.solve(), "transfer_length", choices)
-    why.view.unfolded = True
-    return why
+unfolded = partial(derivation.unfolded, key="transfer_length")
 
 
 def members():

@@ -7,11 +7,6 @@ from crackkit.panels.preferences import Preferences
 from crackkit.panels.start_page import StartPage
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path / "home"))
-
-
 @pytest.fixture
 def folder(tmp_path):
     for name in ("02_simple_beam", "10_sandbox"):

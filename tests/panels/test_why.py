@@ -18,11 +18,6 @@ from crackkit.structures.floor_parts import Traveller
 from crackkit.structures.simple_beam import PointLoad
 
 
-@pytest.fixture(autouse=True)
-def own_home(tmp_path, monkeypatch):
-    monkeypatch.setenv("CRACKKIT_HOME", str(tmp_path))
-
-
 class Bench:
     """Stands in for a panel: a structure, its outcome, and who watches."""
 
