@@ -40,6 +40,17 @@ def off_the_paper(drawn) -> list:
     return [shape for shape in every_shape(drawn.shapes) if not _inside(shape, drawn)]
 
 
+def blemishes(drawn) -> list:
+    """All that is wrong with a picture: its words, and shapes that leave the paper."""
+    return complaints(drawn) + off_the_paper(drawn)
+
+
+def left_out(text: str, drawn) -> list[str]:
+    """Words of a text that stand nowhere in a picture."""
+    written = " ".join(words(drawn)).split()
+    return [word for word in text.split() if word not in written]
+
+
 def _inside(shape, drawn) -> bool:
     found = [
         np.asarray(getattr(shape, name)).reshape(-1, 2)
