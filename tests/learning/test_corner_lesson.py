@@ -1,22 +1,23 @@
 """What the lesson on the inside corner tells, asks and compares."""
 
-import ast
-import json
 from dataclasses import replace
+from functools import cache
 
 import pytest
 
 from crackkit.drawing import corner_picture
 from crackkit.drawing.frames import View
-from crackkit.launch.places import LESSONS
 from crackkit.learning import corner, corner_calls, corner_promises
-from crackkit.learning.comparison import compared, helped, measures
 from crackkit.learning.corner_comparisons import comparisons
-from crackkit.learning.walk import change_told
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.fields import fitted
 from crackkit.structures.outcome import TIGHT, UNCRACKED, UNHELD
 from tests.drawing.looked_at import at_every_width, roles
+from tests.learning.calls import asked_in_notebook, assert_one_right_answer_and_named_beliefs
+from tests.learning.outcomes import outcome
+from tests.learning.promises import assert_alike_in_both_systems
+from tests.learning.variants import assert_each_can_be_built_and_one_is_present, helps, tried
+from tests.learning.walks import assert_each_step_tells_numbers, assert_each_step_undoes_the_others
 
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
 CALLS = {
@@ -31,6 +32,11 @@ def bakery(system: str = "SI", **changes) -> CornerSlab:
     return replace(corner.floor(system), **changes)
 
 
+@cache
+def compared(system: str) -> dict[str, tuple]:
+    return tried(outcome(corner.found_floor(system)), comparisons(system))
+
+
 @pytest.fixture(scope="module")
 def promises() -> dict[str, bool]:
     return corner_promises.promises()
@@ -41,22 +47,12 @@ def test_the_lesson_keeps_what_it_tells(promises):
 
 
 def test_it_promises_the_same_in_both_systems(promises):
-    by_system = {
-        system: {text[4:] for text in promises if text.startswith(f"{system}: ")}
-        for system in ("SI", "US")
-    }
-    assert by_system["SI"] == by_system["US"] and len(by_system["SI"]) > 40
+    assert_alike_in_both_systems(promises, more_than=40)
 
 
 @SYSTEMS
 def test_each_step_of_the_walk_changes_numbers_that_are_told(system):
-    start = before = corner.found_floor(system).solve()
-    for step in corner.walk(system):
-        after = fitted(before.structure, step.changes)[0].solve()
-        beside = start if step.from_start else before
-        assert change_told(beside, after, system) != "No number changed."
-        assert step.answer and step.text
-        before = after
+    assert_each_step_tells_numbers(corner.found_floor(system), corner.walk(system), system)
 
 
 @SYSTEMS
@@ -64,24 +60,21 @@ def test_no_words_touch_in_any_picture_of_the_walk_at_any_width(system):
     start = corner.found_floor(system)
     wanted = [View(system, width=width) for width in (460.0, 700.0, 1000.0, 1280.0)]
     for step in corner.walk(system):
-        outcome = fitted(start, step.changes)[0].solve()
-        assert at_every_width(corner_picture.picture, outcome, wanted) == {}
+        drawn = outcome(fitted(start, step.changes)[0])
+        assert at_every_width(corner_picture.picture, drawn, wanted) == {}
 
 
 @SYSTEMS
 def test_the_second_step_is_the_floor_as_it_was_found(system):
     start = corner.found_floor(system)
     assert fitted(start, corner.walk(system)[1].changes)[0] == start
-    assert start.solve().verdict.key == UNHELD
+    assert outcome(start).verdict.key == UNHELD
 
 
 @SYSTEMS
 def test_a_step_undoes_what_the_steps_before_it_did(system):
-    slab = corner.found_floor(system)
-    for step in (*corner.walk(system), *corner.walk(system)):
-        slab = fitted(slab, step.changes)[0]
-        fresh = fitted(corner.found_floor(system), step.changes)[0]
-        assert slab.solve().numbers == fresh.solve().numbers
+    fresh = corner.found_floor(system)
+    assert_each_step_undoes_the_others(fresh, fresh, corner.walk(system))
 
 
 @SYSTEMS
@@ -89,10 +82,7 @@ def test_a_step_undoes_what_the_steps_before_it_did(system):
 def test_each_call_has_one_right_answer_and_named_beliefs(key, system):
     question = CALLS[key](system)
     assert question.key == key and len(question.choices) in (3, 4)
-    assert [choice.right for choice in question.choices].count(True) == 1
-    assert all(choice.why for choice in question.choices)
-    assert all(choice.misconception for choice in question.choices if not choice.right)
-    assert question.structure.solve() and question.after.solve()
+    assert_one_right_answer_and_named_beliefs(question)
 
 
 @SYSTEMS
@@ -100,7 +90,7 @@ def test_each_call_has_one_right_answer_and_named_beliefs(key, system):
 def test_the_first_drawing_does_not_give_the_answer_away(key, system):
     question, view = CALLS[key](system), View(system)
     asked = set(roles(corner_picture.before(question.structure, view)))
-    told = set(roles(corner_picture.picture(question.after.solve(), view)))
+    told = set(roles(corner_picture.picture(outcome(question.after), view)))
     assert "crack_gap" in told and not asked & {"crack_gap", "bar", "stretched_area"}
 
 
@@ -113,19 +103,19 @@ def test_the_first_drawing_does_not_give_the_answer_away(key, system):
     ],
 )
 def test_where_it_starts_follows_the_pull(slab, found):
-    assert corner_calls._starts(slab.solve()) == found
+    assert corner_calls._starts(outcome(slab)) == found
 
 
 def test_a_pull_elsewhere_is_called_by_its_place():
-    outcome = bakery().solve()
-    field = outcome.cornered.field
+    now = outcome(bakery())
+    field = now.cornered.field
     found = {}
     for at in ((0.0, 3000.0), (0.0, 0.0), (1500.0, 1500.0), (3000.0, 3000.0)):
         near = (abs(field.x - at[0]).argmin(), abs(field.y - at[1]).argmin())
         share = field.share.copy()
         share[near[1], near[0]] = 99.0
-        moved = replace(outcome.cornered, field=replace(field, share=share))
-        found[at] = corner_calls._starts(replace(outcome, cornered=moved))
+        moved = replace(now.cornered, field=replace(field, share=share))
+        found[at] = corner_calls._starts(replace(now, cornered=moved))
     assert list(found.values()) == ["side", "outside", "middle", "inside"]
 
 
@@ -138,7 +128,7 @@ def test_a_pull_elsewhere_is_called_by_its_place():
     ],
 )
 def test_which_way_it_runs_follows_the_hold(slab, found):
-    assert corner_calls._runs(slab.solve()) == found
+    assert corner_calls._runs(outcome(slab)) == found
 
 
 @SYSTEMS
@@ -171,17 +161,13 @@ def test_what_a_round_corner_does_follows_the_floor(system, changes, found):
 
 @SYSTEMS
 def test_every_variant_can_be_built_and_the_floor_as_it_stands_is_among_them(system):
-    now = corner.found_floor(system).solve()
-    for comparison in comparisons(system):
-        found = compared(now, comparison)
-        assert all(one.error is None and not one.moved for one in found)
-        assert [one.present for one in found].count(True) == 1
-        assert len({one.label for one in found}) == len(found)
+    for _comparison, found in compared(system).values():
+        assert_each_can_be_built_and_one_is_present(found)
 
 
 @SYSTEMS
 def test_what_helps_is_what_the_lesson_says(system):
-    told = {comparison.key: _helps(comparison, system) for comparison in comparisons(system)}
+    told = {key: [*helps(*found).values()] for key, found in compared(system).items()}
     assert told["bars"] == ["none", "lot", *told["bars"][2:3], "little", "lot"]
     assert told["count"] == ["none", "little", "lot", "lot", "lot"]
     assert told["means"] == ["none", "lot", "none", "lot", "lot", "lot"]
@@ -190,30 +176,13 @@ def test_what_helps_is_what_the_lesson_says(system):
 
 @SYSTEMS
 def test_bars_farther_off_hold_less(system):
-    comparison = next(each for each in comparisons(system) if each.key == "place")
-    found = compared(corner.found_floor(system).solve(), comparison)[1:]
+    found = compared(system)["place"][1][1:]
     widths = [one.outcome.cornered.crack.widest for one in found]
     # the two nearest places differ by less than the mesh tells apart
     assert max(widths[:2]) < widths[2] < widths[3] < widths[4]
     assert widths[3] < found[3].outcome.verdict.limit.width < widths[4]
 
 
-def _helps(comparison, system: str) -> list[str]:
-    found = compared(corner.found_floor(system).solve(), comparison)
-    told = measures(comparison, tuple(one.outcome for one in found))
-    now = next(each for each, one in zip(told, found, strict=True) if one.present)
-    return [helped(now, each) for each in told]
-
-
 def test_the_notebook_asks_all_calls_that_it_needs():
-    asked = {
-        node.args[2].value
-        for node in ast.walk(ast.parse(_code()))
-        if isinstance(node, ast.Call) and getattr(node.func, "attr", "") == "Call"
-    }
+    asked = asked_in_notebook(corner.LESSON)
     assert asked == set(corner.NEEDS.calls) == set(CALLS)
-
-
-def _code() -> str:
-    cells = json.loads((LESSONS / f"{corner.LESSON}.ipynb").read_text("utf-8"))["cells"]
-    return "\n".join("".join(cell["source"]) for cell in cells if cell["cell_type"] == "code")

@@ -2,7 +2,6 @@
 
 import random
 from dataclasses import replace
-from functools import cache
 
 import pytest
 
@@ -11,6 +10,7 @@ from crackkit.learning.corner_task import as_found, bus_depot, joint_lengths
 from crackkit.mechanics.crack_limits import limit
 from crackkit.structures.fields import fitted, input_at
 from crackkit.units.quantities import INCH
+from tests.learning.sites import Site
 
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
 BOX_OUTS = {name: {"turn": name} for name in ("square", "turned", "round")}
@@ -24,6 +24,8 @@ FAR = {"SI": 400.0, "US": 16 * INCH}
 HEAVY = {"SI": {"mat": "12", "spacing": 90.0}, "US": {"mat": "#4", "spacing": 4 * INCH}}
 HEAVIER = {"SI": {"mat": "12", "spacing": 75.0}, "US": {"mat": "#4", "spacing": 3 * INCH}}
 LIGHT = {"SI": {"mat": "12", "spacing": 150.0}, "US": {"mat": "#4", "spacing": 6 * INCH}}
+SITE = Site(bus_depot)
+task, assessed, failing = SITE.task, SITE.assessed, SITE.failing
 
 
 def diagonals(system, count, **more):
@@ -34,28 +36,6 @@ def diagonals(system, count, **more):
 def beside(system, count=3):
     """Bars along the sides of each corner."""
     return {"edges": THICK[system], "edge_count": count}
-
-
-@cache
-def task(system="SI"):
-    return bus_depot(system)
-
-
-@cache
-def _assessed(system, changes):
-    job = task(system)
-    floor, _moved = fitted(job.structure, dict(changes))
-    outcome = floor.solve()
-    return {check.key: check for check in job.assess(floor, outcome, system)}, outcome
-
-
-def assessed(system, changes):
-    return _assessed(system, tuple(changes.items()))
-
-
-def failing(system, changes) -> set[str]:
-    checks, _outcome = assessed(system, changes)
-    return {key for key, check in checks.items() if not check.ok}
 
 
 def ways(system) -> dict[str, dict]:

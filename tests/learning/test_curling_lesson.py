@@ -1,20 +1,22 @@
 """What the lesson on slabs that curl tells, asks and compares."""
 
-import ast
-import json
 from dataclasses import replace
+from functools import cache
 
 import pytest
 
-from crackkit.launch.places import LESSONS
 from crackkit.learning import curling, curling_calls, curling_promises
-from crackkit.learning.comparison import compared, helped, measures
+from crackkit.learning.comparison import measures
 from crackkit.learning.curling_comparisons import comparisons
-from crackkit.learning.walk import change_told
 from crackkit.structures.curled_slab import CurledSlab
 from crackkit.structures.fields import fitted
 from crackkit.structures.outcome import UNHELD
+from tests.learning.calls import asked_in_notebook, assert_one_right_answer_and_named_beliefs
+from tests.learning.promises import assert_alike_in_both_systems
+from tests.learning.variants import assert_each_can_be_built_and_one_is_present, helps, tried
+from tests.learning.walks import assert_each_step_tells_numbers, assert_each_step_undoes_the_others
 
+PROMISES = curling_promises.promises()
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
 CALLS = {
     "place": curling_calls.place,
@@ -28,29 +30,23 @@ def cornered(system: str = "SI", **changes) -> CurledSlab:
     return replace(curling.broken_panel(system), **changes)
 
 
-@pytest.mark.parametrize(("text", "kept"), curling_promises.promises().items())
+@cache
+def compared(system: str) -> dict[str, tuple]:
+    return tried(cornered(system).solve(), comparisons(system))
+
+
+@pytest.mark.parametrize(("text", "kept"), PROMISES.items())
 def test_the_lesson_keeps_what_it_tells(text, kept):
     assert kept, text
 
 
 def test_it_promises_the_same_in_both_systems():
-    told = curling_promises.promises()
-    by_system = {
-        system: {text[4:] for text in told if text.startswith(f"{system}: ")}
-        for system in ("SI", "US")
-    }
-    assert by_system["SI"] == by_system["US"] and len(by_system["SI"]) > 40
+    assert_alike_in_both_systems(PROMISES, more_than=40)
 
 
 @SYSTEMS
 def test_each_step_of_the_walk_changes_numbers_that_are_told(system):
-    start = before = curling.broken_panel(system).solve()
-    for step in curling.walk(system):
-        after = fitted(before.structure, step.changes)[0].solve()
-        beside = start if step.from_start else before
-        assert change_told(beside, after, system) != "No number changed."
-        assert step.answer and step.text
-        before = after
+    assert_each_step_tells_numbers(curling.broken_panel(system), curling.walk(system), system)
 
 
 @SYSTEMS
@@ -64,11 +60,8 @@ def test_what_helps_is_told_beside_the_broken_corner(system):
 
 @SYSTEMS
 def test_a_step_undoes_what_the_steps_before_it_did(system):
-    slab = curling.panel(system)
-    for step in (*curling.walk(system), *curling.walk(system)):
-        slab = fitted(slab, step.changes)[0]
-        fresh = fitted(curling.broken_panel(system), step.changes)[0]
-        assert slab.solve().numbers == fresh.solve().numbers
+    slab, fresh = curling.panel(system), curling.broken_panel(system)
+    assert_each_step_undoes_the_others(slab, fresh, curling.walk(system))
 
 
 @SYSTEMS
@@ -76,10 +69,7 @@ def test_a_step_undoes_what_the_steps_before_it_did(system):
 def test_each_call_has_one_right_answer_and_named_beliefs(key, system):
     question = CALLS[key](system)
     assert question.key == key and len(question.choices) == 4
-    assert [choice.right for choice in question.choices].count(True) == 1
-    assert all(choice.why for choice in question.choices)
-    assert all(choice.misconception for choice in question.choices if not choice.right)
-    assert question.structure.solve() and question.after.solve()
+    assert_one_right_answer_and_named_beliefs(question)
 
 
 @pytest.mark.parametrize(
@@ -132,17 +122,14 @@ def test_how_high_it_stands_follows_what_lies_below(under, found):
 
 @SYSTEMS
 def test_every_variant_can_be_built_and_one_is_the_floor_as_it_stands(system):
-    now = cornered(system).solve()
-    for comparison in comparisons(system):
-        found = compared(now, comparison)
-        assert all(one.error is None and not one.moved for one in found)
-        assert [one.present for one in found].count(True) == 1
-        assert len({one.label for one in found}) == len(found)
+    for _comparison, found in compared(system).values():
+        assert_each_can_be_built_and_one_is_present(found)
 
 
 @SYSTEMS
 def test_what_helps_is_what_the_lesson_says(system):
-    told = {key: _helps(key, system) for key in ("joints", "thick", "under", "dowels", "curing")}
+    wanted = ("joints", "thick", "under", "dowels", "curing")
+    told = {key: helps(*compared(system)[key]) for key in wanted}
     assert told["under"]["open: it dries from below as well"] == "lot"
     assert "lot" not in [how for key in told for how in told[key].values() if key != "under"]
     assert {"little"} == {list(told[key].values())[-1] for key in ("joints", "thick", "dowels")}
@@ -151,30 +138,12 @@ def test_what_helps_is_what_the_lesson_says(system):
 
 @SYSTEMS
 def test_mats_are_compared_by_the_crack(system):
-    comparison = next(each for each in comparisons(system) if each.key == "mat")
-    found = compared(cornered(system).solve(), comparison)
+    comparison, found = compared(system)["mat"]
     bare, near, middle = measures(comparison, tuple(one.outcome for one in found))
     assert found[0].outcome.verdict.key == UNHELD and bare.quantity == "width"
     assert near.value < near.bound < middle.value < bare.value
 
 
-def _helps(key: str, system: str) -> dict[str, str]:
-    comparison = next(each for each in comparisons(system) if each.key == key)
-    found = compared(cornered(system).solve(), comparison)
-    told = measures(comparison, tuple(one.outcome for one in found))
-    now = next(each for each, one in zip(told, found, strict=True) if one.present)
-    return {one.label: helped(now, each) for one, each in zip(found, told, strict=True)}
-
-
 def test_the_notebook_asks_all_calls_that_it_needs():
-    asked = {
-        node.args[2].value
-        for node in ast.walk(ast.parse(_code()))
-        if isinstance(node, ast.Call) and getattr(node.func, "attr", "") == "Call"
-    }
+    asked = asked_in_notebook(curling.LESSON)
     assert asked == set(curling.NEEDS.calls) == set(CALLS)
-
-
-def _code() -> str:
-    cells = json.loads((LESSONS / f"{curling.LESSON}.ipynb").read_text("utf-8"))["cells"]
-    return "\n".join("".join(cell["source"]) for cell in cells if cell["cell_type"] == "code")

@@ -10,8 +10,9 @@ import pytest
 from crackkit.learning.curled_checks import CURED, MOST_PULL
 from crackkit.learning.curled_worst import ALONE, PLACES, USED, worst_day
 from crackkit.learning.curling_task import as_found, canteen_floor
-from crackkit.structures.fields import fitted, input_at
+from crackkit.structures.fields import input_at
 from crackkit.units.quantities import FOOT, INCH
+from tests.learning.sites import Site
 
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
 THICK = {"SI": {"thickness": 150.0}, "US": {"thickness": 6 * INCH}}
@@ -31,28 +32,8 @@ MAT = {"SI": {"steel": "8", "spacing": 200.0}, "US": {"steel": "#3", "spacing": 
 TOKEN = {"SI": {"steel": "6", "spacing": 200.0}, "US": {"steel": "#3", "spacing": 12 * INCH}}
 HEAVY = {"SI": {"steel": "12", "spacing": 150.0}, "US": {"steel": "#4", "spacing": 6 * INCH}}
 DEEP = {"SI": {"cover": 42.0}, "US": {"cover": 1.625 * INCH}}
-
-
-@cache
-def task(system="SI"):
-    return canteen_floor(system)
-
-
-@cache
-def _assessed(system, changes):
-    job = task(system)
-    floor, _moved = fitted(job.structure, dict(changes))
-    outcome = floor.solve()
-    return {check.key: check for check in job.assess(floor, outcome, system)}, outcome
-
-
-def assessed(system, changes):
-    return _assessed(system, tuple(changes.items()))
-
-
-def failing(system, changes) -> set[str]:
-    checks, _outcome = assessed(system, changes)
-    return {key for key, check in checks.items() if not check.ok}
+SITE = Site(canteen_floor)
+task, assessed, failing = SITE.task, SITE.assessed, SITE.failing
 
 
 def ways(system) -> dict[str, dict]:

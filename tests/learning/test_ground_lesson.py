@@ -8,8 +8,8 @@ import pytest
 
 from crackkit.learning import ground, ground_calls, ground_promises
 from crackkit.learning.questions import OF_LESSON, question
-from crackkit.learning.walk import change_told
-from crackkit.structures.fields import fitted
+from tests.learning.calls import assert_one_right_answer_and_named_beliefs
+from tests.learning.walks import assert_each_step_tells_numbers
 
 CALLS = (ground_calls.free, ground_calls.sheets, ground_calls.late, ground_calls.bars)
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
@@ -22,12 +22,7 @@ def test_the_lesson_keeps_what_it_tells(text, kept):
 
 @SYSTEMS
 def test_each_step_of_the_walk_changes_numbers_that_are_told(system):
-    start = before = ground.young_slab(system)
-    for step in ground.walk(system):
-        after = fitted(before, step.changes)[0]
-        first = start if step.from_start else before
-        assert "→" in change_told(first.solve(), after.solve(), system), step.text
-        before = after
+    assert_each_step_tells_numbers(ground.young_slab(system), ground.walk(system), system)
 
 
 @SYSTEMS
@@ -43,9 +38,7 @@ def test_the_walk_names_the_days_that_mechanics_finds(system):
 @pytest.mark.parametrize("make", CALLS)
 def test_each_call_has_one_right_answer_and_a_picture_that_shows_it(make, system):
     call = make(system)
-    assert sum(choice.right for choice in call.choices) == 1
-    assert len({choice.text for choice in call.choices}) == len(call.choices) >= 3
-    assert all(choice.misconception for choice in call.choices if not choice.right)
+    assert_one_right_answer_and_named_beliefs(call)
     assert not call.structure.ground.cracks, "nothing is given away"
     assert call.after.age == 365.0
 

@@ -11,6 +11,7 @@ from crackkit.learning.ground_task import offer, store_floor
 from crackkit.learning.prices import UNIT_PRICES, USUAL
 from crackkit.structures.fields import fitted, input_at
 from crackkit.units.quantities import FOOT, INCH
+from tests.learning.sites import Site
 
 SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
 SIZES = {"SI": ("8", "10", "12", "16"), "US": ("#3", "#4", "#5", "#6")}
@@ -24,19 +25,8 @@ CUT = {"jointed": True, "cut_age": 1.0}
 EVERY = {"SI": 5000.0, "US": 16 * FOOT}
 FREED, ONE_FREE = {"left": 0.0, "right": 0.0}, {"left": 0.0}
 BARE = {"steel": "none"}
-
-
-@cache
-def task(system="SI"):
-    return store_floor(system)
-
-
-@cache
-def _assessed(system, changes):
-    job = task(system)
-    floor, _moved = fitted(job.structure, dict(changes))
-    outcome = floor.solve()
-    return {check.key: check for check in job.assess(floor, outcome, system)}, outcome
+SITE = Site(store_floor)
+task, assessed, failing = SITE.task, SITE.assessed, SITE.failing
 
 
 def mat(system, steel=None) -> dict:
@@ -46,15 +36,6 @@ def mat(system, steel=None) -> dict:
 
 def cut(system) -> dict:
     return CUT | {"joint_every": EVERY[system]}
-
-
-def assessed(system, changes):
-    return _assessed(system, tuple(changes.items()))
-
-
-def failing(system, changes) -> set[str]:
-    checks, _outcome = assessed(system, changes)
-    return {key for key, check in checks.items() if not check.ok}
 
 
 def ways(system) -> dict[str, dict]:
