@@ -49,7 +49,7 @@ def _plate(it, state: Curled) -> Iterator[WorkingStep]:
 
 
 def _mat(it, state: Curled) -> Iterator[WorkingStep]:
-    held = mat_cracks(it, state.top.peak)
+    held = mat_cracks(it, state.top.peak) if state.top.peak > 0 else None
     if held is None:
         return
     topic = _("The mat, if the top cracks")

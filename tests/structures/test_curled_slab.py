@@ -118,6 +118,17 @@ def test_a_mat_does_not_hold_what_cracks_from_below():
     assert "mat lies near the top" in outcome.verdict.why
 
 
+def test_where_the_top_is_squeezed_all_over_the_working_leaves_the_mat_out():
+    """Found by chance: a young slab in the sun, nowhere pulled on top."""
+    wheel = WheelLoad(force=1e-50, x=6000.0, y=6176.39, side=300.0)
+    slab = CurledSlab(age=1.0, curing=1.0, loads=(wheel,), length=6000.0, width=7109.285898078217)
+    slab = replace(slab, thickness=250.50110119129175, ground=0.2, transfer=0.46545776582521184)
+    slab = replace(slab, under="damp", shrinks=3e-4, warmer=1 / 3, strength=15.0, code="ACI")
+    outcome = replace(slab, steel="#4", spacing=450.0, cover=125.0).solve()
+    assert outcome.curled.top.peak < 0 and outcome.steel_mass > 0
+    assert outcome.working and "sigma_s" not in {step.symbol for step in outcome.working}
+
+
 def test_a_mat_too_deep_holds_nothing_and_gives_no_width():
     """A deep mat lies where the cracked slab is squeezed: no rule reads a width from it."""
     deep = replace(loaded(40e3, 300.0, 300.0), thickness=75.0, shrinks=9e-4, steel="40", cover=37.0)
