@@ -10,7 +10,7 @@ from crackkit.mechanics.plane_bodies import l_slab as l_outline
 from crackkit.mechanics.plane_elements import Sheet
 from crackkit.mechanics.plane_mesh import MeshSize, mesh
 from crackkit.mechanics.plane_solution import plane_body
-from crackkit.mechanics.plane_supports import Hold
+from crackkit.mechanics.plane_supports import Hold, point_forces
 from crackkit.mechanics.williams import opening_exponent
 from tests.mechanics.plane_grids import grid_mesh, l_slab
 
@@ -136,3 +136,19 @@ def test_what_a_mesh_cannot_tell_is_refused():
         corner_path(grid, (0.0, 0.0), 500.0, 0.25 * np.pi)
     with pytest.raises(ValueError, match="no triangle|No triangle"):
         corner_path(grid, (10.0, 10.0), 500.0)
+
+
+@pytest.mark.parametrize("length", [20.0, 30.0, 50.0])
+def test_the_crack_of_the_innsbruck_panel_leaves_its_corner_upward(length):
+    """Winkler (2001): 15 to 30 degrees towards the side of the load (from memory).
+
+    Here the panel stands on its head: its foot is the far side, what is missing lies above the
+    arm, and the load pulls the arm down, so up is down.
+    """
+    panel = mesh(l_outline(500.0, 500.0, 250.0, 250.0), MeshSize(smallest=1.0, largest=30.0))
+    body = plane_body(panel, Sheet(25.85e3, 0.18, 100.0), [Hold("far", "x"), Hold("far", "y")])
+    end = int(np.argmin(np.hypot(*(panel.points - [470.0, 250.0]).T)))
+    state = body.state(forces=point_forces(panel, end, (0.0, -1000.0)))
+    direction, mean = opening_direction(panel, state, (250.0, 250.0), length)
+    assert mean > 0.0
+    assert np.radians(15.0) < direction - np.pi < np.radians(30.0)
