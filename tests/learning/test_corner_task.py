@@ -12,7 +12,8 @@ from crackkit.structures.fields import fitted, input_at
 from crackkit.units.quantities import INCH
 from tests.learning.sites import Site
 
-SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
+# One system after the other: what is worked out for a floor is kept only for a while.
+SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"], scope="module")
 BOX_OUTS = {name: {"turn": name} for name in ("square", "turned", "round")}
 ROUND = BOX_OUTS["round"]
 SAWN = {"joint": "saw", "saw_length": 6000.0, "cut_depth": 0.5}
@@ -146,9 +147,14 @@ def guessed(system, random) -> dict:
     }
 
 
+def by_box_out(draws) -> list[dict]:
+    """Those with the same outline follow each other: then it is divided into triangles once."""
+    return sorted(draws, key=lambda each: each["turn"])
+
+
 @SYSTEMS
 def test_a_search_finds_answers_of_several_kinds(system):
-    draws = [tried(system, random.Random(f"depot {k}")) for k in range(24)]
+    draws = by_box_out(tried(system, random.Random(f"depot {k}")) for k in range(12))
     found = [each for each in draws if not failing(system, each)]
     kinds = {
         (each["diagonals"] != "none", "mat" in each, "joint" in each, each["turn"] == "round")
@@ -160,8 +166,8 @@ def test_a_search_finds_answers_of_several_kinds(system):
 
 @SYSTEMS
 def test_a_blind_guess_mostly_fails(system):
-    draws = [guessed(system, random.Random(f"blind {k}")) for k in range(16)]
-    assert sum(not failing(system, each) for each in draws) <= 4
+    draws = by_box_out(guessed(system, random.Random(f"blind {k}")) for k in range(8))
+    assert sum(not failing(system, each) for each in draws) <= 2
 
 
 @SYSTEMS
