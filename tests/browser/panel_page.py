@@ -37,6 +37,20 @@ class PanelPage:
         self.root.locator(f"select[data-act='{name}']").select_option(value)
         self.lesson.wait_until_idle()
 
+    def walk_through(self) -> int:
+        """Walk from where the walk stands to its end; give how many steps that took."""
+        steps = 0
+        while True:
+            self.act("walk_set")
+            self.act("walk_told")
+            self.root.locator(".ck-walk-answer:not([hidden])").wait_for()
+            self.lesson.screenshot(f"walk_{steps + 1}")
+            steps += 1
+            onward = self.root.locator("button[data-act='walk_next']")
+            if not onward.is_visible() or onward.is_disabled():
+                return steps
+            self.act("walk_next")
+
     def row(self, path: str):
         """Give the row of a control, its tab opened."""
         row = self.root.locator(f".ck-row[data-path='{path}']")

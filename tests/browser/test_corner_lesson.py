@@ -1,19 +1,14 @@
 """The lesson on the inside corner in a real browser."""
 
+from tests.browser.calls import assert_the_picture_answers
+from tests.browser.comparisons import assert_one_click_compares_and_another_puts_a_variant_in
 from tests.browser.panel_page import PanelPage
 
 LESSON = "08_reentrant_corner"
 
 
 def test_a_call_is_made_and_the_picture_answers(lesson):
-    call = lesson.page.locator(".ck-exercise").first
-    call.scroll_into_view_if_needed()
-    before = call.locator(".ck-picture").inner_html()
-    call.locator("[role='radio']").first.click()
-    lesson.wait_until_idle()
-    assert call.locator(".ck-picture").inner_html() != before
-    assert call.locator(".ck-headline").inner_text()
-    lesson.screenshot("call")
+    assert_the_picture_answers(lesson)
 
 
 def test_the_diagonal_bars_are_dragged_away_from_the_corner(panel):
@@ -49,33 +44,11 @@ def test_the_day_can_be_dragged_along_the_ages(panel):
 def test_the_walk_goes_from_the_first_month_to_the_second_year(panel):
     while panel.root.locator("button[data-act='walk_back']").is_enabled():
         panel.act("walk_back")
-    steps = 0
-    while True:
-        panel.act("walk_set")
-        panel.act("walk_told")
-        panel.root.locator(".ck-walk-answer:not([hidden])").wait_for()
-        panel.lesson.screenshot(f"walk_{steps + 1}")
-        steps += 1
-        onward = panel.root.locator("button[data-act='walk_next']")
-        if not onward.is_visible() or onward.is_disabled():
-            break
-        panel.act("walk_next")
-    assert steps == 10 and not panel.error()
+    assert panel.walk_through() == 10 and not panel.error()
 
 
 def test_one_click_compares_and_another_puts_a_variant_in(panel):
-    table = panel.page.locator(".ck-comparison")
-    table.scroll_into_view_if_needed()
-    table.locator("[data-key='bars']").click()
-    table.locator("[data-place='1']").wait_for()
-    panel.lesson.screenshot("compared")
-    before = panel.root.locator(".ck-picture svg title").text_content()
-    table.locator("[data-place='1']").click()
-    panel.lesson.wait_until_idle()
-    assert panel.root.locator(".ck-picture svg title").text_content() != before
-    table.locator("[data-act='put_back']").click()
-    panel.lesson.wait_until_idle()
-    assert panel.root.locator(".ck-picture svg title").text_content() == before
+    assert_one_click_compares_and_another_puts_a_variant_in(panel)
 
 
 def test_the_film_plays_by_itself_and_stops_at_its_end(lesson):

@@ -1,13 +1,12 @@
 """The lesson on slabs that curl in a real browser."""
 
+from tests.browser.calls import assert_the_picture_answers
+
 LESSON = "07_curling"
 
 
 def test_a_call_is_made_and_the_picture_answers(lesson):
-    call = lesson.page.locator(".ck-exercise").first
-    call.locator("[role='radio'], input[type='radio']").first.click()
-    lesson.wait_until_idle()
-    lesson.screenshot("call")
+    assert_the_picture_answers(lesson)
 
 
 def test_the_wheel_is_dragged_all_over_the_plan(panel):
@@ -41,15 +40,4 @@ def test_up_on_the_keyboard_is_up_on_the_plan(panel):
 
 
 def test_the_walk_goes_from_the_middle_to_the_corner(panel):
-    steps = 0
-    while True:
-        panel.act("walk_set")
-        panel.act("walk_told")
-        panel.root.locator(".ck-walk-answer:not([hidden])").wait_for()
-        panel.lesson.screenshot(f"walk_{steps + 1}")
-        steps += 1
-        onward = panel.root.locator("button[data-act='walk_next']")
-        if not onward.is_visible() or onward.is_disabled():
-            break
-        panel.act("walk_next")
-    assert steps == 10 and not panel.error()
+    assert panel.walk_through() == 10 and not panel.error()

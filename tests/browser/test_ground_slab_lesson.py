@@ -1,16 +1,13 @@
 """The lesson on the slab on the ground, used as a learner uses it."""
 
+from tests.browser.calls import assert_the_picture_answers
+from tests.browser.comparisons import assert_one_click_compares_and_another_puts_a_variant_in
+
 LESSON = "06_ground_slab"
 
 
 def test_a_call_is_made_and_the_picture_answers(lesson):
-    call = lesson.page.locator(".ck-exercise").first
-    call.scroll_into_view_if_needed()
-    before = call.locator(".ck-picture").inner_html()
-    call.locator("[role='radio']").first.click()
-    lesson.wait_until_idle()
-    assert call.locator(".ck-picture").inner_html() != before
-    assert call.locator(".ck-headline").inner_text()
+    assert_the_picture_answers(lesson)
 
 
 def test_the_years_run_by_themselves_and_stop(panel):
@@ -72,34 +69,14 @@ def test_the_button_goes_to_the_day_of_the_next_crack(panel):
 
 
 def test_the_walk_goes_through(panel):
-    steps = 0
-    while True:
-        panel.act("walk_set")
-        panel.act("walk_told")
-        panel.root.locator(".ck-walk-answer:not([hidden])").wait_for()
-        panel.lesson.screenshot(f"walk_{steps + 1}")
-        steps += 1
-        onward = panel.root.locator("button[data-act='walk_next']")
-        if onward.is_disabled() or not onward.is_visible() or steps > 9:
-            break
-        panel.act("walk_next")
-    assert steps >= 5 and not panel.error()
+    assert panel.walk_through() >= 5 and not panel.error()
 
 
 def test_one_click_compares_and_another_puts_a_variant_in(panel):
     panel.type("left", "1")
     panel.type("right", "1")
     panel.type("age", "365 d")
-    table = panel.page.locator(".ck-comparison")
-    table.locator("[data-key='bars']").click()
-    table.locator("[data-place='1']").wait_for()
-    before = panel.root.locator(".ck-picture svg title").text_content()
-    table.locator("[data-place='1']").click()
-    panel.lesson.wait_until_idle()
-    assert panel.root.locator(".ck-picture svg title").text_content() != before
-    table.locator("[data-act='put_back']").click()
-    panel.lesson.wait_until_idle()
-    assert panel.root.locator(".ck-picture svg title").text_content() == before
+    assert_one_click_compares_and_another_puts_a_variant_in(panel)
 
 
 def test_a_price_that_is_put_right_reaches_the_bill(lesson):
