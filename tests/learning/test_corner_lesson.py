@@ -19,7 +19,8 @@ from tests.learning.promises import assert_alike_in_both_systems
 from tests.learning.variants import assert_each_can_be_built_and_one_is_present, helps, tried
 from tests.learning.walks import assert_each_step_tells_numbers, assert_each_step_undoes_the_others
 
-SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"])
+# One system after the other: what is worked out for a floor is kept only for a while.
+SYSTEMS = pytest.mark.parametrize("system", ["SI", "US"], scope="module")
 CALLS = {
     "where": corner_calls.where,
     "way": corner_calls.way,

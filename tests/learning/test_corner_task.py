@@ -166,8 +166,8 @@ def test_a_search_finds_answers_of_several_kinds(system):
 
 @SYSTEMS
 def test_a_blind_guess_mostly_fails(system):
-    draws = by_box_out(guessed(system, random.Random(f"blind {k}")) for k in range(8))
-    assert sum(not failing(system, each) for each in draws) <= 2
+    draws = by_box_out(guessed(system, random.Random(f"blind {k}")) for k in range(6))
+    assert sum(not failing(system, each) for each in draws) <= 1
 
 
 @SYSTEMS

@@ -1,6 +1,5 @@
 """A call with choices: commit first, then the picture answers."""
 
-
 from crackkit.learning.choices import Question, right, wrong
 from crackkit.learning.progress import progress
 from crackkit.panels.call import Call
