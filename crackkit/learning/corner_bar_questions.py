@@ -18,6 +18,7 @@ from crackkit.words import _
 
 THICK_BARS = {"SI": (("16", 2), ("16", 3)), "US": (("#5", 2), ("#5", 3))}
 FEW_BARS = {"SI": (("12", 2), ("12", 3)), "US": (("#4", 2), ("#4", 3))}
+LONG = {"SI": (1000.0, 1200.0, 1500.0), "US": (36 * INCH, 48 * INCH, 60 * INCH)}
 AWAY = {"SI": (500.0, 700.0), "US": (20 * INCH, 28 * INCH)}
 ALONG_WALLS = {"SI": (800.0, 900.0, 1000.0), "US": (30 * INCH, 33 * INCH, 36 * INCH)}
 FIRST_YEAR = 300.0, 330.0, 365.0
@@ -28,6 +29,7 @@ BELOW, ABOVE = 0.75, 1.1  # of the strength: pulls that leave no doubt
 def bars_that_hold(random, system):
     """Where do the bars lie that hold the crack?"""
     slab = _with_bars(random, system, THICK_BARS, age=365.0)
+    slab = replace(slab, diagonal_length=random.choice(LONG[system]))
     clear(_opens(slab) < 0.3 * torn(slab).crack.bare.max())
     text = _(
         "{floor} is tied to the walls all round. You have a few bars, {bars}, each {long} long. "
