@@ -16,11 +16,13 @@ _STILL = 0.7  # share of the mean opening of a crack that has run, which it keep
 _NARROW, _WIDE = 4.0, 12.0  # openings G_F/f_t to which the path is followed closely, coarsely
 _BEYOND = 1.6  # times its greatest load: what is not borne then is not borne a little later
 _FALLEN = 0.8  # share of its greatest load below which a crack has leaped
+_RISING = 0.97  # share of its greatest load above which it may yet rise
 _WIDER = (1.15, 1.35, 1.7, 2.2, 3.0)  # times its mean opening, that of the next state; in turn
 _AHEAD = (1.0, 2.0)  # times a state, from where one that bears more is sought
+_LARGE = 350  # unknowns from which a whole path takes too long
 _NOTHING = 1e-9  # mm of movement under the whole load
 _WALKED, _CLOSER, _CLOSE = 24, 8, 1e-4
-_APART = (1.0, 0.3)  # mm, openings of a line torn all along from which it is let go
+_APART, _EASED = 1.0, (3, 4, 6)  # mm, opening of a line torn all along; rounds by secants
 
 
 def quick_at_load(crack, load, start=None):
@@ -41,7 +43,8 @@ def quick_at_load(crack, load, start=None):
     Returns
     -------
     Opened
-        At that load [mm], to one part in 10 000 of it.
+        At that load [mm], to one part in 10 000 of it; where no rest is found in time, what
+        `eased_at_load` gives.
 
     Raises
     ------
@@ -53,13 +56,18 @@ def quick_at_load(crack, load, start=None):
     found = _still_run(crack, load, start) or _hardly_torn(crack, load)
     if found is not None:
         return found
+    if not crack.share.any():  # a joint: there is no strength that would have to be followed
+        return _from_torn(crack, load) or eased_at_load(crack, load)
     steps = growth(crack, load=load, widest=_NARROW * crack.law.scale)
     if len(steps) > 1 and steps[-1].load >= load:
         return _between(crack, load, *steps[-2:])
     found, most = None, max(each.load for each in steps)
     if load < _BEYOND * most:
         found = _walked(crack, load, steps[-1], most)
-    return found or _from_torn(crack, load) or at_load(crack, load)
+    found = found or _from_torn(crack, load)
+    if found is None and len(crack.compliance) < _LARGE:
+        found = at_load(crack, load)
+    return found or eased_at_load(crack, load)
 
 
 def _still_run(crack, load, start):
@@ -85,7 +93,7 @@ def _walked(crack, load, state, most):
     for _step in range(_WALKED):
         wider = _opened(crack, state)
         if wider is None:
-            return _straight(crack, load, state)
+            return _straight(crack, load, state) if state.load > _RISING * most else None
         if wider.load < _FALLEN * most:
             return None
         if wider.load >= load:
@@ -97,13 +105,16 @@ def _walked(crack, load, state, most):
 
 
 def _straight(crack, load, state):
-    """The state at the load, sought from wider and wider ones than a state that bears less."""
+    """The state at the load, sought from wider ones than a state that bears less, or followed."""
     for factor in _AHEAD:
         start = Opened(load, factor * state.q, state.greatest)
         found = at_rest(crack, _aim(crack, load), start)[0]
         if found is not None and crack.mean_row @ found.q > crack.mean_row @ state.q:
             return found
-    return None
+    if len(crack.compliance) > _LARGE:
+        return None
+    steps = growth(crack, load=load, widest=_WIDE * crack.law.scale)
+    return _between(crack, load, *steps[-2:]) if steps[-1].load >= load else None
 
 
 def _opened(crack, state):
@@ -138,16 +149,86 @@ def _between(crack, load, before, after):
 
 
 def _from_torn(crack, load):
-    """The state to which a line comes home that is torn all along; None if none is found."""
-    for apart in _APART:
-        q = np.zeros(len(crack.compliance))
-        q[: crack.count] = apart
-        q[2 * crack.count :] = apart
+    """The state to which a line comes home that is torn all along; None if none is found.
+
+    Newton's method would overshoot from so far off. At first the stress is taken as it were if it
+    grew straight with the opening from none (secants), which always pulls the line together a bit.
+    """
+    q = _torn(crack)
+    for rounds in _EASED:
+        for _round in range(rounds):
+            q = _by_secants(crack, load, q)
         start = Opened(load, q, np.zeros(crack.count))
         found = at_rest(crack, _aim(crack, load), start)[0]
         if found is not None:
             return found
     return None
+
+
+def eased_at_load(crack, load, rounds=24):
+    """A line torn all along that has been pulled together, close to its rest: a little too wide.
+
+    Parameters
+    ----------
+    crack : CohesiveCrack
+        The crack.
+    load : float
+        Load [-].
+    rounds : int
+        Rounds in which it is pulled together [-].
+
+    Returns
+    -------
+    Opened
+        At that load [mm]; see `left_over` for how far from balance.
+    """
+    q = _torn(crack)
+    for _round in range(rounds):
+        q = _by_secants(crack, load, q)
+    return Opened(load, q, np.maximum(q[: crack.count], 0.0))
+
+
+def left_over(crack, opened):
+    """How far a crack is from balance.
+
+    Parameters
+    ----------
+    crack : CohesiveCrack
+        The crack.
+    opened : Opened
+        Where it is thought to rest.
+
+    Returns
+    -------
+    float
+        Greatest opening, sliding or elongation that its forces do not explain [mm].
+    """
+    pushed = crack.forces(opened.q, opened.greatest)
+    pushed[: 2 * crack.count] -= np.tile(crack.springs, 2) * opened.q[: 2 * crack.count]
+    at_start, per_load = crack.responses
+    wanted = at_start + opened.load * per_load - crack.compliance @ pushed
+    return float(abs(opened.q - wanted).max())
+
+
+def _torn(crack):
+    q = np.full(len(crack.compliance), _APART)
+    q[crack.count : 2 * crack.count] = 0.0
+    return q
+
+
+def _by_secants(crack, load, q):
+    """Where the line comes to if it answers as softly everywhere as it does now."""
+    p, area = crack.count, crack.body.area
+    faces = crack.faces(q, np.zeros(p))
+    opening = np.where(abs(q[:p]) > _NOTHING, q[:p], 1.0)
+    normal = np.where(abs(q[:p]) > _NOTHING, area * faces.normal / opening, crack.springs)
+    bars = crack.pull.pull(q[2 * p :])[0] / np.maximum(q[2 * p :], _NOTHING)
+    stiff = np.concatenate([normal, area * faces.shear_slope, bars])
+    stiff[: 2 * p] -= np.tile(crack.springs, 2)
+    at_start, per_load = crack.responses
+    whole = crack.compliance * stiff
+    whole[np.diag_indices(len(q))] += 1.0
+    return np.linalg.solve(whole, at_start + load * per_load)
 
 
 def _aim(crack, load):

@@ -77,6 +77,8 @@ def _delaunay_inside(lines, points):
     graph = coo_array((np.ones(row.size, bool), (row, beside[row, side])), shape=(len(beside),) * 2)
     part = connected_components(graph, directed=False)[1]
     inside = np.isin(part, np.unique(part[left[left >= 0]]))
+    # Where an edge is still missing the outside leaks in, as far as to the rim.
+    inside &= (triangles < len(points)).all(axis=1)
     return triangles[inside].astype(int), left < 0
 
 

@@ -15,14 +15,14 @@ from crackkit.structures.corner_shapes import Form, outline, polygons
 
 STRAIGHT = 120.0  # mm from the corner, trusted to the first way
 STEP = 60.0  # mm
-SPACE = 180.0  # mm between the points of the line that is given
+SPACE = 80.0  # mm between the points of the line that is given
 SHARPEST = 0.12  # rad, largest turn of a step
 ASIDE = math.pi / 4  # rad: what lies farther from its way does not lead a crack aside
 PLAIN = 0.5  # share by which one tension must outdo the other to lead a crack
 NEAR = 90.0  # mm: closer to a side than this the line goes straight to it
 FLAT = 12.0  # mm from a straight line
 AHEAD = 500.0  # mm
-MOST = 500  # steps
+LONGEST = 0.8  # of length and width together
 LOW = 0.02  # of the tension at its start: where less is left the line ends
 
 
@@ -68,7 +68,7 @@ def _traced(of: Form, field: _Field, corner: Pulled) -> list[tuple[float, float]
     """
     (x, y), way, rim = corner.at, corner.direction, _Rim(of)
     points, first, ended = [(x, y)], None, None
-    for step in range(MOST):
+    for step in range(int(LONGEST * (of.length + of.width) / STEP)):
         if ended is None and step * STEP >= STRAIGHT:
             way = _turned(field, x, y, way)
         x, y = x + STEP * math.cos(way), y + STEP * math.sin(way)

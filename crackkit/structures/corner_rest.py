@@ -6,8 +6,7 @@ import numpy as np
 
 from crackkit.mechanics.cohesive_crack import cut_before
 from crackkit.mechanics.cohesive_law import CohesiveLaw, bridged_by_fibres
-from crackkit.mechanics.crack_at_load import quick_at_load
-from crackkit.mechanics.crack_growth import growth
+from crackkit.mechanics.crack_at_load import eased_at_load, left_over, quick_at_load
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.structures.corner_ages import AtAge
@@ -22,7 +21,7 @@ from crackkit.structures.corner_opening import (
 )
 from crackkit.structures.corner_restraint import uncracked
 
-LOST = 20.0  # mm: a piece that nothing holds any more
+LEFT = 1e-3  # mm
 RUN = 5.0  # openings G_F/f_t from which a crack has run, and stays so
 
 
@@ -72,14 +71,19 @@ def _loads(line: Line, now: AtAge) -> np.ndarray:
 
 
 def _at_rest(crack, before: CrackState | None):
-    """The crack under the whole load, or the last state on the way there that could be found."""
+    """The crack under the whole load, or what comes close to it; see `is_settled`."""
     start = None
     if before is not None and before.opening.max() > RUN * crack.law.scale:
         start = before.opened.q
     try:
         return quick_at_load(crack, 1.0, start)
     except ArithmeticError:
-        return growth(crack, load=1.0, widest=LOST)[-1]
+        return eased_at_load(crack, 1.0)
+
+
+def is_settled(state: CrackState) -> bool:
+    """Tell whether a crack has been found at rest, to a hundredth of its opening."""
+    return left_over(state.crack, state.opened) < LEFT + 0.01 * float(state.opening.max())
 
 
 def _fibres(it, now: AtAge) -> tuple[float, float]:

@@ -30,7 +30,7 @@ from crackkit.structures.corner_shapes import (
 POISSON = 0.2
 UNIT = Sheet(1.0, POISSON, 1.0)
 FINE = 4.0  # mm, triangles at corners
-LOOSE = 1e-4  # least degree to which tied sides are held: what is free would slide away
+LOOSE = 1e-3  # least degree to which tied sides are held: what is free would slide away
 MIDDLING = 0.3  # degree for which the line of a crack is drawn
 TYPICAL = (12e3, 4e-4)  # modulus [MPa] and shortening [-] for which a dragged slab's line is drawn
 
@@ -67,7 +67,8 @@ def restraint(it) -> Restraint:
     if it.held == "base" and it.shape != "door":
         return Restraint("base", 0.0, it.drag)
     held = "foot" if it.held == "base" else it.held
-    return Restraint(held, max(it.holds if it.held == held else 0.0, LOOSE))
+    degree = round(it.holds if it.held == held else 0.0, 3)  # steps that nobody sees
+    return Restraint(held, max(degree, LOOSE))
 
 
 def tied_names(of: Form, by: Restraint) -> tuple[str, ...]:

@@ -44,7 +44,7 @@ def _corner(state: Cornered) -> Iterator[WorkingStep]:
     text = _("mean tension across the coming crack over that length")
     where = _("plane stress, Williams 1952 at the corner")
     yield WorkingStep("sigma", text, "", state.corner.mean, "strength", where, topic)
-    text = _("over the strength: from 1 on a crack runs")
+    text = _("over the strength: from about 1 on a crack runs")
     yield WorkingStep("sigma/f_t", text, "", state.share, "ratio", "", topic)
 
 

@@ -43,7 +43,7 @@ class InsideCorner:
     mean : float
         Tension across the coming crack, averaged over the material length from the corner [MPa].
     share : float
-        That over the strength [-]: from 1 on a crack runs from here.
+        That over the strength [-]: from about 1 on a crack runs from here.
     across : float
         Way of that tension [rad]; the crack starts at a right angle to it.
     end : tuple of float

@@ -16,7 +16,7 @@ from crackkit.structures.corner_ages import AtAge, at_age
 from crackkit.structures.corner_bars import Laid, laid_bars, layout
 from crackkit.structures.corner_field import Pulled, plan_grid, pulled_corners
 from crackkit.structures.corner_opening import Line, split_slab
-from crackkit.structures.corner_rest import bare, bare_after, opened
+from crackkit.structures.corner_rest import bare, bare_after, is_settled, opened
 from crackkit.structures.corner_restraint import Uncracked, restraint, tied, uncracked, usual
 from crackkit.structures.corner_shapes import form, outline
 from crackkit.structures.cornered import (
@@ -63,7 +63,7 @@ def cornered(it) -> Cornered:
         crack=_crack(it, line, now, held, alone),
         bars=_bars(laid_bars(layout(it)), held),
         told_openings=partial(_openings_with_now, it, (held, alone)),
-        settled=min(held.load, alone.load) > 0.999,
+        settled=is_settled(held) and is_settled(alone),
     )
 
 
