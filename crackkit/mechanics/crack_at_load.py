@@ -17,11 +17,18 @@ _NARROW, _WIDE = 4.0, 12.0  # openings G_F/f_t to which the path is followed clo
 _BEYOND = 1.6  # times its greatest load: what is not borne then is not borne a little later
 _FALLEN = 0.8  # share of its greatest load below which a crack has leaped
 _RISING = 0.97  # share of its greatest load above which it may yet rise
-_WIDER = (1.15, 1.35, 1.7, 2.2, 3.0)  # times its mean opening, that of the next state; in turn
+_WIDER = (
+    1.15,
+    1.05,
+    1.35,
+    1.02,
+    1.7,
+    2.2,
+)  # times its mean opening, that of the next state; in turn
 _AHEAD = (1.0, 2.0)  # times a state, from where one that bears more is sought
 _LARGE = 350  # unknowns from which a whole path takes too long
 _NOTHING = 1e-9  # mm of movement under the whole load
-_WALKED, _CLOSER, _CLOSE = 24, 8, 1e-4
+_WALKED, _CLOSER, _CLOSE = 30, 8, 1e-4
 _APART, _EASED = 1.0, (3, 4, 6)  # mm, opening of a line torn all along; rounds by secants
 
 
@@ -105,16 +112,13 @@ def _walked(crack, load, state, most):
 
 
 def _straight(crack, load, state):
-    """The state at the load, sought from wider ones than a state that bears less, or followed."""
+    """The state at the load, sought from wider ones than a state that bears less."""
     for factor in _AHEAD:
         start = Opened(load, factor * state.q, state.greatest)
         found = at_rest(crack, _aim(crack, load), start)[0]
         if found is not None and crack.mean_row @ found.q > crack.mean_row @ state.q:
             return found
-    if len(crack.compliance) > _LARGE:
-        return None
-    steps = growth(crack, load=load, widest=_WIDE * crack.law.scale)
-    return _between(crack, load, *steps[-2:]) if steps[-1].load >= load else None
+    return None
 
 
 def _opened(crack, state):
