@@ -122,7 +122,8 @@ def _others(state, plan: CornerPlan, taken: np.ndarray) -> list:
         shapes += ring(corner, plan) if torn else []
         if place is not None:
             shapes += chip(place[0], place[1] + 4.5, words, CHIP)
-            taken = np.concatenate([taken, [place]])
+            half = width_of(words, CHIP) / 2
+            taken = np.concatenate([taken, place + [[-half, 0.0], [0.0, 0.0], [half, 0.0]]])
     return shapes
 
 

@@ -61,7 +61,10 @@ def outcome(floor, member: Member) -> Outcome:
 def present_loads(floor) -> list:
     """Loads as they stand now."""
     loads = [beams.LineLoad(s.start, s.end, s.total, s.total) for s in floor.spread if s.total]
-    return [*loads, *(beams.PointLoad(one.force, one.at) for one in floor.hung)]
+    # at the far end a place may be beyond it by rounding: spans add up to the length
+    places = (min(one.at, floor.length) for one in floor.hung)
+    forces = (one.force for one in floor.hung)
+    return [*loads, *map(beams.PointLoad, forces, places)]
 
 
 @dataclass(frozen=True)

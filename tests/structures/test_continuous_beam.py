@@ -226,3 +226,12 @@ def _layers_apart(one: ContinuousBeam) -> bool:
     depth = one.depth
     outward = {"top": lambda at: at < depth / 3, "bottom": lambda at: at > 2 * depth / 3}
     return all(outward[layer.face](layer.depth) for layer in one.member.layers)
+
+
+def test_a_load_at_the_far_end_stays_on_a_floor_whose_spans_add_up_less_by_rounding():
+    """Found by chance: adding the spans from the other side gives another last digit."""
+    spans = (Span(4692.877728045435), Span(3500.0), Span(1000.0364185384733))
+    far = 1000.0364185384733 + 3500.0 + 4692.877728045435
+    bare = (Support(left_reach=0.0, right_reach=0.0),) * 4
+    floor = ContinuousBeam(spans=spans, supports=bare, loads=(Traveller(1.0, far),))
+    assert far > floor.length and floor.solve().verdict.key

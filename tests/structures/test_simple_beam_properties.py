@@ -136,7 +136,8 @@ def test_a_mirrored_beam_has_a_mirrored_outcome(beam):
     else:  # the outermost crack may just fit or just not
         assert abs(len(mine) - len(theirs)) == 1
     if one.movement.falls_at is None:  # of several places alike, either may be the one to fall
-        assert _down(one, two.x, length) == pytest.approx(two.movement.down, rel=1e-3, abs=0.01)
+        # on either grid of stations movement is known to a thousandth
+        assert _down(one, two.x, length) == pytest.approx(two.movement.down, rel=2e-3, abs=0.01)
         assert one.worst.moment == pytest.approx(two.worst.moment, rel=1e-5, abs=1.0)
         assert one.worst.face == two.worst.face
 
@@ -285,7 +286,7 @@ def test_a_support_can_be_dragged_over_its_whole_range(beam, index, share):
 def test_the_strategy_reaches_every_verdict():
     seen = set()
 
-    @cases(250)
+    @cases(600)
     @given(st.one_of(simple_beams(), held_beams()))
     def look(beam):
         seen.add(beam.solve().verdict.key)
