@@ -261,7 +261,8 @@ def _is_number(value) -> bool:
 def _within(item: Input) -> bool:
     if item.declared.choices or not item.applies:
         return True
-    slack = 1e-9 * max(1.0, abs(item.high))
+    # a range that follows other inputs is as exact as those were typed
+    slack = 1e-8 * max(1.0, abs(item.high))
     return item.low - slack <= item.value <= item.high + slack
 
 
