@@ -96,7 +96,7 @@ class CornerSlab:
     turn: str = fields.choice(_("The box-out is"), TURNS, "square", when=corner_ranges.is_column)
     look: int = fields.number(
         _("Look at corner"), "count", 0, corner_ranges.most_look, 0,
-        _("0: the one that is pulled hardest; else by its number."),
+        _("By its number; 0, or a number that none has: the one that is pulled hardest."),
         when=corner_ranges.has_some_corners,
     )  # fmt: skip
     held: str = fields.choice(_("Held by"), HELD, "edges")

@@ -122,3 +122,9 @@ def test_a_count_stays_a_count_when_drawn_back():
     object.__setattr__(beam, "bottom", dataclasses.replace(beam.bottom, number=40))
     changed, _moved = fields.fitted(beam, {"depth": 500.0})
     assert changed.bottom.number == 12 and isinstance(changed.bottom.number, int)
+
+
+def test_a_value_at_the_end_of_its_range_may_be_off_by_the_last_of_twelve_digits():
+    end = next(item.high for item in fields.inputs(SimpleBeam()) if item.path == "span")
+    assert SimpleBeam(span=end * (1 + 5e-9)).span > end
+    assert "outside" in str(refused(span=end * (1 + 1e-6)))
