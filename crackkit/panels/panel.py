@@ -13,7 +13,7 @@ from crackkit.panels.guide import Guide
 from crackkit.panels.preferences import Preferences, preferences
 from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import PanelView
-from crackkit.structures.fields import InputError, fitted, input_at, inputs
+from crackkit.structures.fields import InputError, input_at, inputs, settled
 from crackkit.structures.outcome import Outcome
 from crackkit.units import UnitError, explain, inner, parse
 from crackkit.words import _
@@ -110,15 +110,16 @@ class Panel:
         self._take(changes)
 
     def _take(self, changes: dict) -> None:
-        structure, moved = fitted(self.structure, changes)
+        structure, moved, items = settled(self.structure, changes)
         if hasattr(structure, "after"):  # some remember what was done to them
             structure = structure.after(self.structure, changes)
+            items = inputs(structure)
         outcome = structure.solve()
         self.structure, self.outcome = structure, outcome
         note = _("Moved along: {inputs}").format(inputs="; ".join(moved)) if moved else ""
         with self.view.hold_sync():
             self.view.error, self.view.note = "", note
-            self._show_step()
+            self._show_step(items)
         for watcher in self.watchers:
             watcher(self)
 
@@ -239,18 +240,17 @@ class Panel:
     def _show_all(self) -> None:
         self.view.units, self.view.theme = self.preferences.system, self.preferences.theme
         self.rows = ()
-        self._show_step()
+        self._show_step(inputs(self.structure))
 
-    def _show_step(self) -> None:
-        self._show_controls()
+    def _show_step(self, items) -> None:
+        self._show_controls(items)
         self._show_picture()
         self.view.open_places = open_places.told(self.outcome, self.system)
         self.view.cautions = [[c.text, c.grave] for c in self.outcome.cautions]
         if self.unfolded:
             self._show_more()
 
-    def _show_controls(self) -> None:
-        items = inputs(self.structure)
+    def _show_controls(self, items) -> None:
         rows = tuple(item.path for item in items if item.applies)
         if rows != self.rows:
             self.rows = rows
@@ -263,7 +263,7 @@ class Panel:
         if self.locked:
             picture = without_handles(picture, self._fast_handles(picture))
         self.view.svg = svg(picture, self._paint_theme())
-        self.view.alt = picture_of.description(self.outcome, view)
+        self.view.alt = picture.description
         self.view.shown_theme = self._paint_theme()
 
     def _fast_handles(self, picture) -> set[str]:

@@ -219,7 +219,8 @@ class Cantilever:
     def bar_grips(self, key: str) -> tuple[Grip | None, Grip | None, Grip | None]:
         """What of a layer of bars can be dragged: its drop, its left end, its right end."""
         drop, behind, gap = (
-            fields.input_at(self, f"{key}.{name}") for name in ("drop", "behind", "tip_gap")
+            fields.part_input(self, getattr(self, key), f"{key}.{name}")
+            for name in ("drop", "behind", "tip_gap")
         )
         start, end = self.root - behind.value, self.length - gap.value
         return (

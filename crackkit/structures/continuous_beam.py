@@ -1,6 +1,7 @@
 """A floor or beam over several spans, with loads that come and go."""
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 from itertools import accumulate
 from typing import ClassVar
 
@@ -124,17 +125,17 @@ class ContinuousBeam:
             label = _("Number of supports")
             raise fields.InputError("supports", label, len(self.supports), wanted, wanted, "count")
 
-    @property
+    @cached_property
     def places(self) -> tuple[float, ...]:
         """Places of the supports [mm] from the left end."""
         return tuple(accumulate((span.length for span in self.spans), initial=0.0))
 
-    @property
+    @cached_property
     def length(self) -> float:
         """From end to end [mm]."""
         return self.places[-1]
 
-    @property
+    @cached_property
     def own_weight(self) -> float:
         """Weight of the floor [N/mm]; 0 where it does not count."""
         area = self.width * self.depth
@@ -142,7 +143,7 @@ class ContinuousBeam:
             area += (self.flange_width - self.width) * self.flange_depth
         return UNIT_WEIGHT[self.code] * area if self.self_weight else 0.0
 
-    @property
+    @cached_property
     def held_by(self) -> tuple[beams.Support, ...]:
         """The supports, as mechanics wants them."""
         kinds = ["pin"] * len(self.supports)
@@ -160,7 +161,7 @@ class ContinuousBeam:
         above = self.top.cover + self.top.drop
         return above, self.bottom.cover - self.bottom.drop, self.bottom.cover
 
-    @property
+    @cached_property
     def footings(self) -> tuple[Footing, ...]:
         """The supports; the inner ones slide between their neighbours."""
         return tuple(self._footing(k, support) for k, support in enumerate(self.held_by))
@@ -172,7 +173,7 @@ class ContinuousBeam:
         grip = floor_grips.support_grip(self, index) if 0 < index < len(self.spans) else None
         return Footing(support.at, kind, name, letter, support.settlement, grip=grip)
 
-    @property
+    @cached_property
     def hung(self) -> tuple[HungLoad, ...]:
         """The travelling loads where they stand now."""
         return tuple(
@@ -186,7 +187,7 @@ class ContinuousBeam:
             if load.force
         )
 
-    @property
+    @cached_property
     def spread(self) -> tuple[SpreadLoad, ...]:
         """Dead load on the whole length, and the live load of each span."""
         found = []
@@ -200,7 +201,7 @@ class ContinuousBeam:
             ]
         return tuple(found)
 
-    @property
+    @cached_property
     def bottom_bars(self) -> tuple[Extent, ...]:
         """How many bottom bars lie where: span by span, or one row from end to end."""
         if self.through:
@@ -211,7 +212,7 @@ class ContinuousBeam:
             for span, a, b in rows
         )
 
-    @property
+    @cached_property
     def top_bars(self) -> tuple[Extent, ...]:
         """How many top bars lie where: support by support, or one row from end to end."""
         if self.through:

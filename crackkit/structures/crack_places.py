@@ -7,6 +7,7 @@ place, so that no short-cut bar goes unnoticed between two cracks.
 """
 
 import math
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 
 import numpy as np
@@ -17,13 +18,13 @@ from crackkit.structures.crossing import (
     Crossing,
     crack_zone,
     crossing,
-    developed_along,
+    developed_shares,
     spread_out,
     steel_stress,
 )
 from crackkit.structures.member import Member
 from crackkit.structures.outcome import TensionZone
-from crackkit.structures.stretching import Stretch, peaks
+from crackkit.structures.stretching import Stretch, between, peaks, peaks_of_few
 
 SPACING_RULE = {"ACI": frosch, "EN": en_2004}
 MEAN_TO_LARGEST = {"ACI": 1.5 / 2.0, "EN": 1 / 1.7}  # Frosch 1999; EN 1992-1-1 (history of 7.8)
@@ -87,7 +88,7 @@ def _changes(stretched: Stretch, face: str) -> set[float]:
     return set((0.5 * (stretched.x[edges] + stretched.x[edges + 1])).tolist())
 
 
-def all_places(stretched: Stretch, piece: Piece, known: dict) -> np.ndarray:
+def all_places(stretched: Stretch, piece: Piece, known: dict) -> list[float]:
     """Every crack of a piece [mm]; where nothing holds, only the ones that open first.
 
     `known` keeps the spacing of crossings that are alike, from piece to piece.
@@ -108,35 +109,31 @@ def all_places(stretched: Stretch, piece: Piece, known: dict) -> np.ndarray:
 
 def _spacing(stretched: Stretch, piece: Piece, seed: float) -> float:
     """Distance of the cracks of a piece [mm]."""
-    at = _clear([seed], piece)
+    at = np.array(_clear([seed], piece))
     first = spread_out(stretched, piece.held, at)
     spacing = mean_spacing(stretched.member, first, steel_stress(stretched, first, at))
     return max(spacing, stretched.member.length / MOST_CRACKS)
 
 
-def worst_places(stretched: Stretch, piece: Piece, _known: dict) -> np.ndarray:
+def worst_places(stretched: Stretch, piece: Piece, _known: dict) -> list[float]:
     """Only the places of a piece where cracks are widest, and where bars would slip [mm]."""
     seeds = most_bent(stretched, piece.start, piece.end)
     slips = _slipping(stretched, piece) if piece.held.stretched else []
     return _clear(sorted({*seeds, *slips}), piece)
 
 
-def _clear(at, piece: Piece) -> np.ndarray:
+def _clear(at: list[float], piece: Piece) -> list[float]:
     inside = min(INSIDE, (piece.end - piece.start) / 4)
     low, high = piece.start + inside, piece.end - inside
-    if isinstance(at, list):
-        return np.array([min(max(place, low), high) for place in at])
-    return np.minimum(np.maximum(at, low), high)
+    return [min(max(place, low), high) for place in at]
 
 
 def most_bent(stretched: Stretch, start: float, end: float) -> list[float]:
     """Places of the largest moment between two places [mm]."""
-    x, moment = stretched.x, stretched.moment
-    first, last = x.searchsorted((start, end), side="right")
-    ends = np.interp((start, end), x, moment)
-    inside = np.concatenate([(start,), x[first:last], (end,)])
-    bent = np.concatenate([ends[:1], moment[first:last], ends[1:]])
-    return peaks(inside, np.abs(bent))
+    x, moment = stretched.places, stretched.moments
+    inside = slice(bisect_right(x, start), bisect_right(x, end))
+    bent = [between(start, x, moment), *moment[inside], between(end, x, moment)]
+    return peaks_of_few([start, *x[inside], end], [abs(value) for value in bent])
 
 
 def mean_spacing(member: Member, held: Crossing, steel_stress: float) -> float:
@@ -145,7 +142,7 @@ def mean_spacing(member: Member, held: Crossing, steel_stress: float) -> float:
     return float(np.max(rule.spacing)) * MEAN_TO_LARGEST[member.code]
 
 
-def places(seeds, start: float, end: float, spacing: float) -> np.ndarray:
+def places(seeds, start: float, end: float, spacing: float) -> list[float]:
     """Cracks at the seeds, evenly between them, and outwards from the outer ones [mm].
 
     Parameters
@@ -158,10 +155,11 @@ def places(seeds, start: float, end: float, spacing: float) -> np.ndarray:
         Least distance of two cracks [mm].
     """
     left, right = _fitting(seeds[0] - start, spacing), _fitting(end - seeds[-1], spacing)
-    rows = [seeds[0] - spacing * np.arange(left, 0, -1)]
+    found = [seeds[0] - spacing * k for k in range(left, 0, -1)]
     for a, b in zip(seeds[:-1], seeds[1:], strict=True):
-        rows.append(np.linspace(a, b, max(_fitting(b - a, spacing), 1), endpoint=False))
-    return np.concatenate([*rows, seeds[-1] + spacing * np.arange(right + 1)])
+        count = max(_fitting(b - a, spacing), 1)
+        found += [a + (b - a) / count * k for k in range(count)]
+    return found + [seeds[-1] + spacing * k for k in range(right + 1)]
 
 
 def _fitting(room: float, spacing: float) -> int:
@@ -171,23 +169,24 @@ def _fitting(room: float, spacing: float) -> int:
 
 def _slipping(stretched: Stretch, piece: Piece) -> list[float]:
     """Places where the bars need most of what they can build up, if they would slip there."""
-    first = stretched.x.searchsorted(piece.start)
-    last = stretched.x.searchsorted(piece.end, side="right")
-    x, share = (v[first:last] for v in (stretched.x, developed_along(stretched, piece.held)))
-    if share.size == 0 or share.min() >= 1.0:
+    x = stretched.places
+    inside = slice(bisect_left(x, piece.start), bisect_right(x, piece.end))
+    shares = developed_shares(stretched, piece.held)[inside]
+    if not shares or min(shares) >= 1.0:
         return []
+    x, share = stretched.x[inside], np.array(shares)
     stress = steel_stress(stretched, spread_out(stretched, piece.held, x), x)
     need = stress / (np.maximum(share, 1e-9) * stretched.member.yield_strength)
     return peaks(x, need) if need.max() > 1.0 else []
 
 
-def _snapped(at: np.ndarray, targets, seeds, spacing: float) -> np.ndarray:
+def _snapped(at: list[float], targets, seeds, spacing: float) -> list[float]:
     """Move the nearest crack to each target, but none away from a seed; else add one."""
     for target in targets:
         if min(abs(target - seed) for seed in seeds) < SHORTEST:
             continue
-        gap = np.where(np.isin(at, seeds), math.inf, np.abs(at - target))
-        chosen = int(np.argmin(gap))
-        kept = np.delete(at, chosen) if gap[chosen] < spacing else at
-        at = np.append(kept, target)
-    return np.sort(at)
+        gaps = [math.inf if place in seeds else abs(place - target) for place in at]
+        chosen = gaps.index(min(gaps))
+        kept = at[:chosen] + at[chosen + 1 :] if gaps[chosen] < spacing else at
+        at = [*kept, target]
+    return sorted(at)

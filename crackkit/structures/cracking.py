@@ -10,12 +10,12 @@ from crackkit.structures.crack_places import INSIDE, Piece, all_places, pieces, 
 from crackkit.structures.crossing import (
     Crossing,
     crack_zone,
-    developed_along,
+    developed_shares,
     spread_out,
     steel_stress,
 )
 from crackkit.structures.outcome import Crack, TensionZone, WidthBand
-from crackkit.structures.stretching import Stretch
+from crackkit.structures.stretching import Stretch, between
 
 GOVERNING = {"ACI": "gergely_lutz", "EN": "en_2004"}
 THROUGH = 0.04  # share of the depth that stays under a crack nothing holds, for the drawing
@@ -45,7 +45,7 @@ def _of_pieces(stretched: Stretch, parts: list[Piece], placed) -> list[tuple[Cra
         alike.setdefault(part.held.likeness, []).append(k)
     widths: list = [None] * len(parts)
     for members in alike.values():
-        together = np.concatenate([at[k] for k in members])
+        together = np.array([place for k in members for place in at[k]])
         rows = _widths(stretched, parts[members[0]].held, together)
         for k in members:
             widths[k], rows = rows[: len(at[k])], rows[len(at[k]) :]
@@ -70,15 +70,15 @@ def _strain(crack: Crack) -> float:
     return crack.steel_stress / max(crack.developed, 1e-9)
 
 
-def _made(stretched: Stretch, held: Crossing, at: np.ndarray, widths) -> list[Crack]:
+def _made(stretched: Stretch, held: Crossing, at: list[float], widths) -> list[Crack]:
     """Make the cracks of a piece at places `at`, once their widths and steel stress are known."""
     if not held.stretched:
-        return [Crack(held.face, place, UNDRAWN, None, 0.0, (), 0.0) for place in at.tolist()]
+        return [Crack(held.face, place, UNDRAWN, None, 0.0, (), 0.0) for place in at]
     keys = tuple(item.key for _i, item in held.stretched)
-    shares = np.interp(at, stretched.x, developed_along(stretched, held)).tolist()
+    x, shares = stretched.places, developed_shares(stretched, held)
     return [
-        Crack(held.face, place, UNDRAWN, width, pull, keys, share)
-        for place, (width, pull), share in zip(at.tolist(), widths, shares, strict=True)
+        Crack(held.face, place, UNDRAWN, width, pull, keys, between(place, x, shares))
+        for place, (width, pull) in zip(at, widths, strict=True)
     ]
 
 

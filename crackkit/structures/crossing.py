@@ -1,6 +1,7 @@
 """What crosses the cracks of one face: the bars, and the zone that every width rule reads."""
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 
@@ -51,7 +52,7 @@ class Crossing:
     bars: tuple[int, ...]
     likeness: tuple
 
-    @property
+    @cached_property
     def outermost(self) -> tuple[int, Layer]:
         """Index and layer of the stretched bars nearest the cracked face."""
         return max(self.stretched, key=lambda pair: SENSE[self.face] * pair[1].depth)
@@ -70,7 +71,7 @@ def crossing(stretched: Stretch, face: str, at: float) -> Crossing:
         for k, item in here
         if SENSE[face] * (float(member.layer_depth(item, at)) - axis) > 0
     )
-    depth = float(member.depth_at(at))
+    depth = float(member.depth_at(at)) if member.tapered else member.section.depth
     bars = tuple(k for k, _item in here)
     likeness = face, tuple((i.bar.name, i.number, i.depth, i.side_cover) for _k, i in here)
     squeezed = _squeezed(face, axis, depth)
@@ -128,10 +129,27 @@ def developed_along(stretched: Stretch, held: Crossing) -> np.ndarray:
 
     Bars of several layers that lap at one depth bear together.
     """
-    _index, outer = held.outermost
-    beside = [(k, item) for k, item in held.stretched if abs(item.depth - outer.depth) < LEVEL]
+    beside = _beside(held)
     if len(beside) == 1:
         return stretched.states.share[beside[0][0]]
+    return _borne_together(stretched, beside)
+
+
+def developed_shares(stretched: Stretch, held: Crossing) -> list[float]:
+    """The same as `developed_along`, one by one [-]."""
+    beside = _beside(held)
+    if len(beside) == 1:
+        return stretched.states.shares[beside[0][0]]
+    return _borne_together(stretched, beside).tolist()
+
+
+def _beside(held: Crossing) -> list[tuple[int, Layer]]:
+    """The outermost bars, and those that lie at the same depth."""
+    _index, outer = held.outermost
+    return [(k, item) for k, item in held.stretched if abs(item.depth - outer.depth) < LEVEL]
+
+
+def _borne_together(stretched: Stretch, beside) -> np.ndarray:
     share = sum(stretched.states.share[k] * item.area for k, item in beside)
     return share / sum(item.area for _k, item in beside)
 

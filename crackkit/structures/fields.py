@@ -6,12 +6,11 @@ so a range or a label is written once. A bound may be a function of the whole st
 part it belongs to ("no further than the end of the beam").
 """
 
-import copy
 import dataclasses
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from numbers import Real
 from typing import NamedTuple
 
@@ -89,6 +88,11 @@ class Declared:
     when: Callable | None = None
     plays: bool = False
 
+    @cached_property
+    def allowed(self) -> tuple:
+        """The values of a choice, without their labels."""
+        return tuple(value for value, _label in self.choices)
+
 
 class Input(NamedTuple):
     """One input of a given structure, its bounds worked out: see `inputs`."""
@@ -144,12 +148,16 @@ class _Place(NamedTuple):
 
 def inputs(structure) -> tuple[Input, ...]:
     """List every input of a structure with its path, declaration, value and resolved bounds."""
-    return tuple(_resolved(structure, place) for place in _places(structure, "", ()))
+    return _listed(structure, _places(structure))
+
+
+def _listed(structure, places) -> tuple[Input, ...]:
+    return tuple([_resolved(structure, place) for place in places])
 
 
 def input_at(structure, path: str) -> Input:
     """Give one input of a structure by its path; raises KeyError where there is none."""
-    for place in _places(structure, "", ()):
+    for place in _places(structure):
         if place.path == path:
             return _resolved(structure, place)
     raise KeyError(path)
@@ -166,8 +174,13 @@ def part_input(structure, owner, path: str) -> Input:
         Path of the input in the whole; its last step is the name in the part.
     """
     name = path.rpartition(".")[2]
-    declared = dict(_declarations(type(owner)))[name]["declared"]
+    declared = _declared(type(owner))[name]
     return _resolved(structure, _Place(owner, path, declared, getattr(owner, name), ()))
+
+
+@cache
+def _declared(kind: type) -> dict:
+    return {name: meta.get("declared") for name, meta in _declarations(kind)}
 
 
 @cache
@@ -175,17 +188,30 @@ def _declarations(kind: type) -> tuple:
     return tuple((field.name, field.metadata) for field in dataclasses.fields(kind))
 
 
-def _places(owner, prefix, groups) -> Iterator[_Place]:
-    for name, meta in _declarations(type(owner)):
+def _places(structure) -> list[_Place]:
+    found: list[_Place] = []
+    _gather(structure, "", (), found)
+    return found
+
+
+def _gather(owner, prefix: str, groups: tuple, found: list[_Place]) -> None:
+    """Add the places of a part and of the parts inside it; a list is quicker than generators."""
+    for name, path, declared, meta in _paths(type(owner), prefix):
         value = getattr(owner, name)
-        path = f"{prefix}{name}"
-        if "declared" in meta:
-            yield _Place(owner, path, meta["declared"], value, groups)
+        if declared is not None:
+            found.append(_Place(owner, path, declared, value, groups))
         elif "part" in meta:
-            yield from _places(value, f"{path}.", (*groups, meta["part"]))
+            _gather(value, f"{path}.", (*groups, meta["part"]), found)
         elif "parts" in meta:
             for index, item in enumerate(value):
-                yield from _places(item, f"{path}.{index}.", (*groups, _numbered(meta, index)))
+                _gather(item, f"{path}.{index}.", (*groups, _numbered(meta, index)), found)
+
+
+@cache
+def _paths(kind: type, prefix: str) -> tuple:
+    """Name, path, declaration and everything said of each field of a part that stands there."""
+    rows = _declarations(kind)
+    return tuple((name, prefix + name, meta.get("declared"), meta) for name, meta in rows)
 
 
 def _numbered(meta, index: int) -> str:
@@ -212,12 +238,13 @@ def check(structure) -> None:
     Kinds come before ranges, fixed ranges before ranges that follow other inputs, and the
     structure's own inputs before those of its parts: so the input named is the one at fault.
     """
-    _check_kinds(structure)
-    _check_ranges(inputs(structure))
+    places = _places(structure)
+    _check_kinds(structure, places)
+    _refuse([item for item in _listed(structure, places) if not _within(item)])
 
 
-def _check_ranges(items) -> None:
-    outside = [item for item in items if not _within(item)]
+def _refuse(outside) -> None:
+    """Raise the error of the input at fault, if any is outside its range."""
     if outside:
         raise _error(min(outside, key=_rank))
 
@@ -227,11 +254,11 @@ def _rank(item: Input) -> tuple[bool, int]:
     return follows, item.path.count(".")
 
 
-def _check_kinds(structure) -> None:
+def _check_kinds(structure, places) -> None:
     for name, meta in _declarations(type(structure)):
         if "parts" in meta:
             _check_count(name, meta, getattr(structure, name))
-    for place in _places(structure, "", ()):
+    for place in places:
         if not _right_kind(place):
             low, high = place.declared.low, place.declared.high
             ends = (None if callable(end) else end for end in (low, high))
@@ -248,13 +275,15 @@ def _check_count(name, meta, value) -> None:
 def _right_kind(place: _Place) -> bool:
     declared, value = place.declared, place.value
     if declared.choices:
-        return any(value is each or value == each for each, _label in declared.choices)
+        return value in declared.allowed
     if not _is_number(value):
         return False
     return declared.quantity != "count" or float(value).is_integer()
 
 
 def _is_number(value) -> bool:
+    if type(value) is float:  # nearly all are: no need to ask what else counts as a number
+        return math.isfinite(value)
     return isinstance(value, Real) and not isinstance(value, bool) and math.isfinite(value)
 
 
@@ -268,9 +297,9 @@ def _within(item: Input) -> bool:
 
 def _error(item: Input) -> InputError:
     label = ", ".join([*item.groups, item.declared.label])
-    choices = tuple(value for value, _label in item.declared.choices)
+    declared = item.declared
     return InputError(
-        item.path, label, item.value, item.low, item.high, item.declared.quantity, choices
+        item.path, label, item.value, item.low, item.high, declared.quantity, declared.allowed
     )
 
 
@@ -301,20 +330,34 @@ def fitted(structure, changes: dict):
     structure, moved
         The new structure, and the labels of the inputs that had to be drawn back.
     """
+    return settled(structure, changes)[:2]
+
+
+def settled(structure, changes: dict):
+    """Do what `fitted` does and list the inputs as they are then, which have been looked at anyway.
+
+    Returns
+    -------
+    structure, moved, inputs
+        As `fitted` and `inputs` give them.
+    """
     draft, moved = structure, []
     for path, value in changes.items():
         draft = _unchecked(draft, path.split("."), value)
-    _check_kinds(draft)
+    places = _places(draft)
+    _check_kinds(draft, places)
     for _round in range(4):
-        items = inputs(draft)
-        outside = [i for i in items if i.path not in changes and not _within(i)]
-        if not outside:
+        items = _listed(draft, places)
+        outside = [item for item in items if not _within(item)]
+        drawn_back = [item for item in outside if item.path not in changes]
+        if not drawn_back:
             break
-        for item in outside:
+        for item in drawn_back:
             draft = _unchecked(draft, item.path.split("."), _drawn_back(item))
             moved.append(", ".join([*item.groups, item.declared.label]))
-    _check_ranges(items)
-    return draft, tuple(dict.fromkeys(moved))
+        places = _places(draft)
+    _refuse(outside)
+    return draft, tuple(dict.fromkeys(moved)), items
 
 
 def _drawn_back(item: Input):
@@ -327,7 +370,15 @@ def _unchecked(owner, steps, value):
         items = list(owner)
         items[int(head)] = _unchecked(items[int(head)], rest, value) if rest else value
         return tuple(items)
-    twin = copy.copy(owner)
+    twin = _twin(owner)
     inner = _unchecked(getattr(owner, head), rest, value) if rest else value
     object.__setattr__(twin, head, inner)
+    return twin
+
+
+def _twin(owner):
+    """Copy the fields of a part, not what it has worked out from them and kept."""
+    twin = object.__new__(type(owner))
+    for name, _meta in _declarations(type(owner)):
+        object.__setattr__(twin, name, getattr(owner, name))
     return twin

@@ -2,7 +2,6 @@
 
 from bisect import bisect_left, bisect_right
 from dataclasses import replace
-from functools import cached_property
 
 import numpy as np
 
@@ -107,19 +106,15 @@ class _Arrangements:
         self.moving = tuple(k for k, load in enumerate(floor.loads) if load.force)
         self.stations, self.inner = found.x.tolist(), floor.places[1:-1]
         self.told = {}
-
-    @cached_property
-    def rows(self) -> dict:
-        """For each face what governs at the stations: which spans are loaded, where loads stand."""
-        found = self.found
-        return {
-            "bottom": (found.live_sagging.T.tolist(), found.at_sagging.T.tolist()),
-            "top": (found.live_hogging.T.tolist(), found.at_hogging.T.tolist()),
+        # for each face what governs at the stations: which spans are loaded, where loads stand
+        self.governs = {
+            "bottom": (found.live_sagging, found.at_sagging),
+            "top": (found.live_hogging, found.at_hogging),
         }
 
     def __call__(self, face: str, place: float) -> Arrangement:
         k = self._nearest(place)
-        live, at = (side[k] if side else () for side in self.rows[face])
+        live, at = (side[:, k].tolist() for side in self.governs[face])
         spans = tuple(n for n, on in enumerate(live, 1) if on)
         # a place that is not a number is that of a load that is away
         places = tuple(None if p != p else p for p in at)

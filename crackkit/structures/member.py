@@ -1,7 +1,7 @@
 """A straight member with bars, and the state of its cross-section at every station."""
 
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 import numpy as np
 
@@ -271,6 +271,11 @@ class States:
     inertia: np.ndarray
     depth: np.ndarray
     bar_depth: np.ndarray
+
+    @cached_property
+    def shares(self) -> list[list[float]]:
+        """The shares once more, as lists: a few numbers are sooner looked at one by one."""
+        return self.share.tolist()
 
     def at_row(self, row: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """Pick axis and inertia of the given row at each station."""

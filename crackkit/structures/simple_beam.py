@@ -164,7 +164,7 @@ class SimpleBeam:
 
     def bar_grips(self, key: str) -> tuple[Grip | None, Grip | None, Grip | None]:
         """What of a layer of bars can be dragged: its drop, its left end, its right end."""
-        item = fields.input_at(self, f"{key}.drop")
+        item = fields.part_input(self, getattr(self, key), f"{key}.drop")
         return Grip(item.path, item.value, item.low, item.high), None, None
 
     def handle_changes(self, path: str, value: float) -> dict:

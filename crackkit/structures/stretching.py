@@ -1,6 +1,8 @@
 """Where a bent member is stretched, and where the stretch is more than the concrete can bear."""
 
+from bisect import bisect_right
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -31,6 +33,16 @@ class Stretch:
     shear: np.ndarray
     states: States
     face_ratio: dict
+
+    @cached_property
+    def places(self) -> list[float]:
+        """The stations [mm] once more: a few numbers are sooner looked at one by one."""
+        return self.x.tolist()
+
+    @cached_property
+    def moments(self) -> list[float]:
+        """The moments at the stations [N mm] once more."""
+        return self.moment.tolist()
 
     @property
     def cracked(self) -> np.ndarray:
@@ -75,13 +87,35 @@ def peaks(x: np.ndarray, y: np.ndarray) -> list[float]:
     image have mirrored peaks.
     """
     top = y.max()
-    high = y >= top - 1e-6 * abs(top)
-    if np.count_nonzero(high) == 1:
-        return [float(x[high.argmax()])]
-    edges = np.flatnonzero(high[1:] != high[:-1]) + 1
-    bounds = [0, *edges.tolist(), y.size]
-    runs = zip(bounds[:-1], bounds[1:], strict=True)
-    return [0.5 * float(x[a] + x[b - 1]) for a, b in runs if high[a]]
+    return _middles(x, np.flatnonzero(y >= top - 1e-6 * abs(top)).tolist())
+
+
+def peaks_of_few(x: list[float], y: list[float]) -> list[float]:
+    """List the same as `peaks` for so few numbers that lists are quicker than arrays."""
+    top = max(y)
+    least = top - 1e-6 * abs(top)
+    return _middles(x, [k for k, value in enumerate(y) if value >= least])
+
+
+def _middles(x, high: list[int]) -> list[float]:
+    """Middles of the runs of neighbours among the numbers of the highest places."""
+    found, first, last = [], high[0], high[0]
+    for k in high[1:]:
+        if k != last + 1:
+            found.append(0.5 * float(x[first] + x[last]))
+            first = k
+        last = k
+    return [*found, 0.5 * float(x[first] + x[last])]
+
+
+def between(at: float, x: list[float], y: list[float]) -> float:
+    """Read y off at one place, straight between its neighbours: ``np.interp`` for one place."""
+    k = bisect_right(x, at) - 1
+    if k < 0:
+        return y[0]
+    if k == len(x) - 1 or x[k] == at:
+        return y[k]
+    return (y[k + 1] - y[k]) / (x[k + 1] - x[k]) * (at - x[k]) + y[k]
 
 
 def nearest(places, middle: float) -> float:
@@ -101,7 +135,7 @@ def tension_zones(stretched: Stretch) -> tuple[TensionZone, ...]:
 
 
 def _zone(x, ratio, face, start, end, cracking) -> TensionZone:
-    inside = (x >= start) & (x <= end)
+    inside = slice(x.searchsorted(start), x.searchsorted(end, side="right"))
     values = ratio[inside]
     at = nearest(peaks(x[inside], values), (start + end) / 2)
     parts = tuple((a, b) for a, b in cracking if a >= start - 1e-6 and b <= end + 1e-6)

@@ -1,6 +1,7 @@
 """Inner values shown to people, and display numbers brought back inside."""
 
 import math
+from functools import lru_cache
 
 from crackkit.units.quantities import scale
 
@@ -70,6 +71,7 @@ def unit(quantity: str, system: str) -> str:
     return scale(quantity, system).label
 
 
+@lru_cache(maxsize=4096)  # most values of a step are those of the one before it
 def shown(value: float, quantity: str, system: str) -> str:
     """Write a value with its unit, such as ``6.10 m`` or ``20.0 ft``.
 

@@ -1,6 +1,7 @@
 """Ranges in the reader's units: what a slider may reach, and what to say about a value outside."""
 
 import math
+from functools import lru_cache
 
 from crackkit.units.display import digits, joined, tidy
 from crackkit.units.quantities import QUANTITIES, scale
@@ -11,6 +12,7 @@ _LADDER = (0.1, 0.2, 0.5, 1, 2, 4, 5, 10, 20, 25, 40, 50, 100)
 _FEWEST = 4  # steps a slider must have to be of any use
 
 
+@lru_cache(maxsize=1024)  # most ranges stay the same from step to step
 def slider_range(
     low: float, high: float, quantity: str, system: str, step: float | None = None
 ) -> tuple[float, float, float]:

@@ -291,9 +291,9 @@ def test_cracked_zones_are_cut_where_bars_end():
 
 def test_cracks_stand_at_both_of_two_equal_peaks():
     at = places([1000.0, 2000.0], 700.0, 2300.0, 150.0)
-    assert {1000.0, 2000.0} <= set(at.tolist())
+    assert {1000.0, 2000.0} <= set(at)
     assert np.diff(at).min() >= 150.0 - 1e-9
-    assert at + at[::-1] == pytest.approx(np.full(at.size, 3000.0))
+    assert np.add(at, at[::-1]) == pytest.approx(np.full(len(at), 3000.0))
 
 
 def test_a_flat_top_has_its_peak_in_the_middle():
