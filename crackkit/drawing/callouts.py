@@ -14,11 +14,12 @@ LINE, PAD = 16.0, 9.0  # from line to line, and between two call-outs
 
 @dataclass(frozen=True)
 class Callout:
-    """Words on a place of a drawing [drawing units]."""
+    """Words on a place of a drawing, wishing to stand so far below it [drawing units]."""
 
     place: tuple[float, float]
     words: str
     role: str
+    below: float = 0.0
 
 
 def callouts(found: list[Callout], room: Frame, pad: float = PAD) -> list:
@@ -35,7 +36,7 @@ def callouts(found: list[Callout], room: Frame, pad: float = PAD) -> list:
     found = sorted(found, key=lambda one: one.place[1])
     told = [(one, wrapped(one.words, one.role, room.width)) for one in found]
     tall = [LINE * len(lines) for _one, lines in told]
-    middles = spread([one.place[1] for one in found], tall, room.top, room.bottom, pad)
+    middles = spread([one.place[1] + one.below for one in found], tall, room.top, room.bottom, pad)
     shapes = []
     for (one, lines), middle, height in zip(told, middles, tall, strict=True):
         points = [(room.left - 5.0, middle), (room.left - 16.0, middle), one.place]

@@ -18,7 +18,10 @@ from crackkit.units import shown
 from crackkit.words import _
 
 __all__ = ["before", "description", "picture", "sheet"]
-SHORT = {"share": _("pull over strength")}  # by the keys of what sums it up
+SHORT = {  # by the keys of what sums it up
+    "share": _("pull over strength"),
+    "widest": _("crack at its widest"),
+}
 
 
 def picture(outcome, view: View = PLAIN) -> Picture:
@@ -50,7 +53,7 @@ def picture(outcome, view: View = PLAIN) -> Picture:
 
 
 def _tiles(outcome, view: View) -> list[tuple[str, str]]:
-    """Words and number of each tile; those that are too long for one are said in short."""
+    """Words and number of each tile; some are said in other words here."""
     texts = told_texts(outcome.numbers, view.system)
     return [
         (SHORT.get(told.key, words), value)

@@ -1,5 +1,7 @@
 """Band 2 of a slab with inside corners: where is it stretched, where does it crack?"""
 
+from dataclasses import replace
+
 import numpy as np
 
 from crackkit.drawing.callouts import Callout, callouts
@@ -30,6 +32,7 @@ ASIDE = 0.65  # share of the room beside the plan that lies to its left: it stan
 KEY, ROW, SWATCH = 104.0, 20.0, 30.0  # height of the key, of its rows, width of its signs
 CHIP = "label_bold"
 AROUND = 24.0  # from a corner to the words on it
+ASLANT = 30.0  # words on the pull stand so far above the corner
 
 
 def corner_stretch(outcome, layout, view: View) -> list:
@@ -63,16 +66,35 @@ def _rooms(words: Frame) -> tuple[Frame, Frame]:
 
 
 def _told(outcome, plan: CornerPlan, view: View) -> list[Callout]:
+    """Words on pull and crack, their lines aslant: none is to lie on a side of the corner."""
     state = outcome.cornered
-    middle = (plan(state.corner.at) + plan(state.corner.end)) / 2
-    found = [Callout(tuple(middle.tolist()), pull_words(state, view), "stretched_word")]
-    wide = state.crack.runs and state.crack.widest > outcome.verdict.limit.width
-    role = "bad_word" if wide else "label_bold"
-    place = plan(at_way(state.crack, np.array([_named_at(state.crack)])))[0]
-    found.append(Callout(tuple(place.tolist()), crack_words(state.crack, view), role))
-    if state.crack.saw > 0:
-        end = plan(at_way(state.crack, np.array([0.75 * state.crack.saw])))[0]
-        words = _("a joint: here it may open") if jointed(state.crack) else _("saw cut")
+    others = _on_the_crack(outcome, plan, view)
+    pull = _on_the_pull(state, plan, others, view)
+    level = float(plan(state.corner.at)[1])
+    near = [0.0 <= one.place[1] - level < ASLANT for one in others]
+    lower = [
+        replace(one, below=ASLANT) if by else one for one, by in zip(others, near, strict=True)
+    ]
+    return [pull, *lower]
+
+
+def _on_the_pull(state, plan: CornerPlan, others: list[Callout], view: View) -> Callout:
+    """Words on the pull, above it unless their line would cross that of others."""
+    x, y = ((plan(state.corner.at) + plan(state.corner.end)) / 2).tolist()
+    free = all(abs(y - ASLANT / 2 - one.place[1]) > ASLANT / 2 for one in others)
+    aside = -ASLANT if free else 0.0
+    return Callout((x, y), pull_words(state, view), "stretched_word", aside)
+
+
+def _on_the_crack(outcome, plan: CornerPlan, view: View) -> list[Callout]:
+    crack = outcome.cornered.crack
+    wide = crack.runs and crack.widest > outcome.verdict.limit.width
+    place = plan(at_way(crack, np.array([_named_at(crack)])))[0]
+    words, role = crack_words(crack, view), "bad_word" if wide else "label_bold"
+    found = [Callout(tuple(place.tolist()), words, role)]
+    if crack.saw > 0:
+        end = plan(at_way(crack, np.array([0.75 * crack.saw])))[0]
+        words = _("a joint: here it may open") if jointed(crack) else _("saw cut")
         found.append(Callout(tuple(end.tolist()), words, "label"))
     return found
 

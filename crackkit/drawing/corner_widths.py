@@ -13,6 +13,8 @@ from crackkit.words import _
 
 LEFT, RIGHT, HEAD, FOOT = 50.0, 14.0, 76.0, 44.0  # room around the chart
 HEADROOM, OVER = 1.12, 1.4  # over the widest, and the limit times this at least
+ALIKE = 0.99  # from this share of the greatest opening on it is as wide
+STRIP = 10.0  # width of the strip that shows how real cracks scatter
 
 
 def tight_heading(outcome, frame: Frame) -> list:
@@ -64,10 +66,21 @@ def key_rows(outcome, frame: Frame, view: View) -> list:
     rows = [[(_("as it is"), "now_line"), (_("bare concrete"), "second_line")]]
     limit = shown(outcome.verdict.limit.width, "width", view.system)
     rows.append([(_("limit {width}").format(width=limit), "capacity")])
+    shapes, end = [], frame.left
+    for k, entries in enumerate(rows):
+        drawn, end = line_key(entries, frame.left, frame.top + 32 + 17 * k)
+        shapes += drawn
+    return [*shapes, *_scatter_key(outcome, end, frame.top + 32 + 17)]
+
+
+def _scatter_key(outcome, x: float, y: float) -> list:
+    """Name the upright strip, where there is one."""
+    if outcome.cornered.crack.band is None:
+        return []
+    words = _("real ones scatter")
     return [
-        shape
-        for k, entries in enumerate(rows)
-        for shape in line_key(entries, frame.left, frame.top + 32 + 17 * k)[0]
+        rectangle(x, y - 11, STRIP, 13.0, "band"),
+        Text(x + STRIP + 6, y, words, "note"),
     ]
 
 
@@ -96,15 +109,30 @@ def limit_line(chart, limit: float) -> list:
 
 
 def _scatter(outcome, chart: AlongChart) -> list:
-    """How far real cracks stray from the widest opening, at the corner."""
-    band = outcome.cornered.crack.band
-    if band is None:
+    """How far real cracks stray from the widest opening, at its place."""
+    crack, way = outcome.cornered.crack, chart.along
+    if crack.band is None:
         return []
-    x, low, high = chart.along.left, float(chart(band.low)), float(chart(band.high))
+    low, high = float(chart(crack.band.low)), float(chart(crack.band.high))
+    x = float(way(widest_at(crack)))
+    left = min(max(x - STRIP / 2, way.left), way.right - STRIP)
     return [
-        rectangle(x, high, 10.0, low - high, "band"),
-        Circle(x + 5.0, float(chart(band.governing)), 3.6, "rule_dot_chosen"),
+        rectangle(left, high, STRIP, low - high, "band"),
+        Circle(x, float(chart(crack.band.governing)), 3.6, "rule_dot_chosen"),
     ]
+
+
+def widest_at(crack) -> float:
+    """How far from its corner a crack is widest [mm], the nearest place of several.
+
+    Where a saw cut leads it does not count.
+
+    Parameters
+    ----------
+    crack : CornerCrack
+    """
+    wild = np.where(crack.along > crack.saw, crack.opening, 0.0) if crack.saw else crack.opening
+    return float(crack.along[np.argmax(wild >= ALIKE * wild.max())])
 
 
 def _foot(chart: AlongChart, frame: Frame, view: View) -> list:

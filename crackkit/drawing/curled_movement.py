@@ -14,7 +14,7 @@ from crackkit.words import _
 
 ROW, HEAD, FOOT = 38.0, 106.0, 22.0  # words over the slab, room above and below the flat slab
 TYRE, HUB = 8.0, 2.8  # drawn wheel
-LEAST, ARROW = 10.0, 30.0  # of the load
+LEAST, ARROW, FAR = 10.0, 30.0, 24.0  # of the load; its words farther off get a leader
 SEEN = 4.0  # drawn height of a gap that is named
 BESIDE, TALL = 7.0, 12.0  # of the arrow at a corner: its distance, and the least it is drawn for
 
@@ -55,8 +55,7 @@ def _wheels(outcome, sight: Oblique, frame: Frame) -> list:
     for load in pressing(outcome.structure):
         corners = foot_corners(load, outcome.structure)
         *foot, (x, y) = on_top(outcome, sight, [*corners, (load.x, load.y)]).tolist()
-        tip = y - 2 * TYRE - 1.0
-        start = max(tip - ARROW, frame.top + ROW + 6.0)
+        start, tip = _arrow(y, frame)
         shapes += [
             Polygon(np.array(foot), "badge"),
             Circle(x, y - TYRE, TYRE, "rule_dot_chosen"),
@@ -64,6 +63,12 @@ def _wheels(outcome, sight: Oblique, frame: Frame) -> list:
         ]
         shapes += [Arrow(x, start, x, tip, "load")] if tip - start >= LEAST else []
     return shapes
+
+
+def _arrow(y: float, frame: Frame) -> tuple[float, float]:
+    """Ends of the arrow over a wheel that stands at this height of the paper."""
+    tip = y - 2 * TYRE - 1.0
+    return max(tip - ARROW, frame.top + ROW + 6.0), tip
 
 
 def pressing(structure) -> list:
@@ -75,8 +80,10 @@ def _rows(outcome, sight: Oblique, frame: Frame, view: View) -> list:
     """Words over the slab and below it, each with a leader to what it names."""
     over, under = [], []
     for load in pressing(outcome.structure):
-        x = float(on_top(outcome, sight, (load.x, load.y))[0, 0])
-        over.append(Label(x, shown(load.force, "force", view.system), "load_word"))
+        x, y = on_top(outcome, sight, (load.x, load.y))[0].tolist()
+        words, start = shown(load.force, "force", view.system), _arrow(y, frame)[0]
+        far = start > frame.top + ROW + FAR  # nobody would see whose words they are
+        over.append(Label(x, words, "load_word", start if far else None))
     labels, below = _risen_label(outcome, sight, view)
     (under if below else over).extend(labels)
     under += [] if below else _air_labels(outcome, sight)

@@ -9,8 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from crackkit.drawing.corner_picture import before, description, picture, sheet
+from crackkit.drawing.corner_widths import corner_widths, widest_at
 from crackkit.drawing.corner_words import bars_words, corner_names, joint_words
-from crackkit.drawing.frames import View
+from crackkit.drawing.frames import Frame, View
 from crackkit.drawing.shapes import (
     Circle,
     Polygons,
@@ -159,6 +160,30 @@ def test_a_crack_is_drawn_and_told_only_where_it_gapes():
     assert "crack_gap" in roles(torn) and "crack_gap" not in roles(whole)
     assert "crack: " in " ".join(words(torn))
     assert "along this line it would crack" in " ".join(words(whole))
+
+
+@pytest.mark.parametrize("at", [0, 7, -1])
+def test_the_scatter_of_real_cracks_is_drawn_where_the_crack_is_widest(at):
+    found = outcome(CornerSlab(diagonals="none"), 1.8)
+    crack = found.cornered.crack
+    opening = np.full_like(crack.opening, 0.5 * crack.widest)
+    opening[at] = crack.widest
+    crack = replace(crack, opening=opening)
+    found = replace(found, cornered=replace(found.cornered, crack=crack))
+    frame = Frame(0.0, 0.0, 300.0, 250.0)
+    drawn = corner_widths(found, frame, View(live=False))
+    (dot,) = (one for one in drawn if isinstance(one, Circle))
+    line = next(
+        one for one in drawn if getattr(one, "role", "") == "now_line" and len(one.points) > 2
+    )
+    highest = line.points[np.argmin(line.points[:, 1])]
+    assert (dot.x, dot.y) == pytest.approx(tuple(highest), abs=0.01)
+
+
+def test_where_a_saw_cut_leads_the_crack_its_width_does_not_count():
+    crack = outcome(CornerSlab(diagonals="none"), 1.8).cornered.crack
+    cut = float(crack.along[len(crack.along) // 2])
+    assert widest_at(replace(crack, saw=0.0)) < cut < widest_at(replace(crack, saw=cut))
 
 
 def test_a_joint_that_opens_is_no_crack():
