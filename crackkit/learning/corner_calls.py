@@ -175,8 +175,8 @@ def bars(system: str) -> Question:
             ),
             _("two bars can never hold a whole floor"),
             _(
-                "They lie straight across the coming crack, and meet it while it is young. A few "
-                "kilos in the right place."
+                "They lie straight across the coming crack, and meet it while it is young: a "
+                "little steel in the right place."
             ),
         ),
         Answer(

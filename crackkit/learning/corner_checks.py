@@ -128,7 +128,10 @@ def elastic(_task, structure, _outcome, system: str) -> Check:
         text = _(
             "{n} of {all} give way {where}, and the crack opens on: more bars across it, "
             "or thicker ones."
-        ).format(n=sum(torn), all=len(torn), where=corner_named(worst))
+        )
+        if structure.joint == "joint":
+            text = _("{n} of {all} give way {where}, for the joint opens: none across a joint.")
+        text = text.format(n=sum(torn), all=len(torn), where=corner_named(worst))
     return Check("yield", name, not any(torn), measured, wanted, text)
 
 

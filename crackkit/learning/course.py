@@ -86,7 +86,7 @@ COURSE = (
     ),
     _lesson(
         "10_sandbox",
-        25,
+        35,
         _("Your own beam, in one line (for engineers)"),
         _("ask a quick what-if in real units, with formulas and clauses to check by hand"),
     ),
