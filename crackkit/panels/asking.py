@@ -81,7 +81,7 @@ class Asking(Exercise):
 
     def _show_picture(self) -> None:
         # what is being looked at after the answer stays in the units it was asked in
-        page = View(self.posed_in, live=False, width=self.view.room or 840)
+        page = View(self.posed_in, live=False, width=self.page_width)
         self.view.shown_theme = self.preferences.shown_theme
         if self.taken is None or self.question.after is None:
             picture = picture_of.before(self.question.structure, page)

@@ -3,6 +3,7 @@
 import traitlets
 
 from crackkit.learning.progress import progress
+from crackkit.panels.panel import PROJECTOR_ZOOM
 from crackkit.panels.preferences import Preferences, preferences
 from crackkit.panels.surfaced import surfaced
 from crackkit.panels.view import PictureWidget
@@ -68,6 +69,12 @@ class Exercise:
     def system(self) -> str:
         """Units shown, ``"SI"`` or ``"US"``."""
         return self.preferences.system
+
+    @property
+    def page_width(self) -> float:
+        """Width of the drawing's paper [drawing units]; on the projector its words are larger."""
+        room = self.view.room or 840
+        return room / PROJECTOR_ZOOM if self.preferences.theme == "projector" else room
 
     def listen(self) -> None:
         """Show the exercise, then follow the page and the reader's choices."""

@@ -51,7 +51,7 @@ class LayoutCall(Predict):
     def _show_picture(self) -> None:
         super()._show_picture()
         if self.view.called:
-            page = View(self.system, live=False, width=self.view.room or 840)
+            page = View(self.system, live=False, width=self.page_width)
             picture = picture_of.picture(self._answer(), page)
             self.view.svg = svg(picture, self.view.shown_theme)
             self.view.alt = picture.description

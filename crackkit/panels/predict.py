@@ -125,7 +125,7 @@ class Predict(Exercise):
         self.view.tally = calls_told(self.store.attempts(self.lesson, self.item))
 
     def _show_picture(self) -> None:
-        page = View(self.system, live=False, width=self.view.room or 840)
+        page = View(self.system, live=False, width=self.page_width)
         outcome = self.outcome if self.view.called else None
         picture = blank_member(self.structure, page, outcome, self.view.chosen)
         self.view.shown_theme = self.preferences.shown_theme

@@ -1,5 +1,7 @@
 """A call with choices: commit first, then the picture answers."""
 
+import re
+
 from crackkit.learning.choices import Question, right, wrong
 from crackkit.learning.progress import progress
 from crackkit.panels.call import Call
@@ -59,3 +61,17 @@ def test_units_follow_the_reader_until_the_choice():
     answer(one, 0)
     one.preferences.system = "SI"
     assert one.view.task.endswith("(US)")  # what is looked at stays as it was asked
+
+
+def test_on_the_projector_the_words_of_the_picture_are_larger():
+    preferred = Preferences()
+    one = Call(asked, "01_pull", "sag", choices=preferred)
+    one.view.room = 1080
+    paper = paper_width(one)
+    preferred.theme = "projector"
+    assert paper_width(one) < 0.8 * paper
+
+
+def paper_width(one: Call) -> float:
+    """Width of the drawing's paper: shown as wide as before, a narrower one has larger words."""
+    return float(re.search(r'viewBox="0 0 ([\d.]+)', one.view.svg)[1])
