@@ -111,8 +111,10 @@ def _by_key(outcome, system: str) -> dict[str, Told]:
 def _row(cells, system: str) -> tuple[str, ...]:
     """A row of numbers or words; from the second on with the difference to the first."""
     texts = [NONE if cell is None else told_text(cell, system) for cell in cells]
+    first = texts[0]
     for k, cell in enumerate(cells[1:], 1):
-        if _comparable(cells[0], cell):
+        # what reads the same differs by less than anybody cares for
+        if _comparable(cells[0], cell) and texts[k] != first:
             texts[k] += f" ({_difference(cell.value - cells[0].value, cells[0], system)})"
     return (next(cell.label for cell in cells if cell), *texts)
 

@@ -1,5 +1,6 @@
 """Words about what holds a crack, the same for every structure: limit, pull in the bars, weight."""
 
+from crackkit.drawing.width_scale import SOURCES
 from crackkit.units import shown
 from crackkit.words import _
 
@@ -12,7 +13,7 @@ def limit(outcome, system: str) -> str:
     return _("{w} ({use}; {source}, {clause})").format(
         w=shown(bound.width, "width", system),
         use=bound.label,
-        source=bound.source,
+        source=SOURCES.get(bound.source, bound.source),
         clause=bound.clause,
     )
 

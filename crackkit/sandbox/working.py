@@ -9,6 +9,7 @@ from crackkit.units.display import digits
 from crackkit.words import _
 
 # The formulas are evaluated in N, mm, MPa whatever the answers are shown in.
+MOST = 5  # digits of a value
 NOTE = _("Numbers are put into the formulas in N, mm and MPa, unless a heading names other units.")
 
 
@@ -93,7 +94,10 @@ def _precise(step, system: str) -> str:
     """Write a value with about four digits: enough to follow a calculation by hand."""
     way = getattr(QUANTITIES[step.quantity], system)
     number = (step.value - way.zero) / way.factor
-    if not number or abs(number) >= 1000:
+    if not number:
         return shown(step.value, step.quantity, system)
-    decimals = max(way.decimals, 4 - len(str(int(abs(number)))))
+    whole = len(str(int(abs(number))))
+    # no more than is known: a modulus of millions of psi is none to the pound
+    number = round(number, MOST - whole)
+    decimals = max(min(way.decimals, MOST - whole), 4 - whole, 0)
     return f"{digits(number, decimals)}\u202f{way.label}".rstrip("\u202f")
