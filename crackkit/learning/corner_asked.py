@@ -4,12 +4,12 @@ from functools import lru_cache
 
 from crackkit.learning.choices import CODES, SLAB_STEEL, bars_text
 from crackkit.mechanics.bars import bar
+from crackkit.structures.corner_ages import at_age
 from crackkit.structures.corner_field import pulled_corners
 from crackkit.structures.corner_restraint import restraint, uncracked
 from crackkit.structures.corner_shapes import form
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.cornered import Cornered
-from crackkit.structures.cornering import at_age
 from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _

@@ -9,7 +9,7 @@ in its plane, a slab has no depth: whether the bar lies near the face where the 
 not asked here.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -68,7 +68,7 @@ class SlabBar:
         ----------
         elongation : array_like
             Elongation across the crack [mm].
-        anchorage : float
+        anchorage : array_like
             Length of bar on that side of the crack where it is shorter [mm], above 0.
 
         Returns
@@ -192,11 +192,15 @@ def bar_forces(crossings):
     BarForces
         Forces [N] for elongations up to 10 mm.
     """
-    rows = [
-        each.bar.number * each.bar.area * each.bar.stress(_TABLE, each.anchorage)
-        for each in crossings
-    ]
-    return BarForces(np.array(rows).reshape(len(rows), len(_TABLE)))
+    rows = np.zeros((len(crossings), len(_TABLE)))
+    alike = {}
+    for k, each in enumerate(crossings):
+        alike.setdefault(replace(each.bar, start=(), end=(), number=1), []).append(k)
+    for bar, members in alike.items():  # bars of one kind differ in their anchorage alone
+        anchorage = np.array([crossings[k].anchorage for k in members])[:, None]
+        area = bar.area * np.array([crossings[k].bar.number for k in members])[:, None]
+        rows[members] = area * bar.stress(_TABLE, anchorage)
+    return BarForces(rows)
 
 
 def near_surface(bond, cover, diameter):

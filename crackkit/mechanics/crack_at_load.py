@@ -9,10 +9,10 @@ from dataclasses import replace
 
 import numpy as np
 
+from crackkit.mechanics.crack_equation import left_over
 from crackkit.mechanics.crack_growth import Aim, Opened, at_load, at_rest, growth, unopened
 
 _HARDLY = 0.2  # openings G_F/f_t: so little is torn that no other state is near
-_STILL = 0.7  # share of the mean opening of a crack that has run, which it keeps
 _NARROW, _WIDE = 4.0, 12.0  # openings G_F/f_t to which the path is followed closely, coarsely
 _BEYOND = 1.6  # times its greatest load: what is not borne then is not borne a little later
 _FALLEN = 0.8  # share of its greatest load below which a crack has leaped
@@ -32,7 +32,7 @@ _WALKED, _CLOSER, _CLOSE = 30, 8, 1e-4
 _APART, _EASED = 1.0, (3, 4, 6)  # mm, opening of a line torn all along; rounds by secants
 
 
-def quick_at_load(crack, load, start=None):
+def quick_at_load(crack, load):
     """The crack once the load has grown to a value for the first time; as `at_load`, but quicker.
 
     Where a crack stops more than once on its way, a state farther on may be given.
@@ -43,9 +43,6 @@ def quick_at_load(crack, load, start=None):
         The crack.
     load : float
         Load [-], above 0.
-    start : numpy.ndarray, optional
-        Opening, sliding and elongations of a crack that has run [mm], shape (2 p + bars,), from
-        which the state is sought first; such as those of a lesser load.
 
     Returns
     -------
@@ -60,30 +57,21 @@ def quick_at_load(crack, load, start=None):
     """
     if abs(crack.responses[1]).max() * load < _NOTHING:
         return replace(unopened(crack), load=load)
-    found = _still_run(crack, load, start) or _hardly_torn(crack, load)
+    found = _hardly_torn(crack, load)
     if found is not None:
         return found
     if not crack.share.any():  # a joint: there is no strength that would have to be followed
-        return _from_torn(crack, load) or eased_at_load(crack, load)
+        return from_torn(crack, load) or eased_at_load(crack, load)
     steps = growth(crack, load=load, widest=_NARROW * crack.law.scale)
     if len(steps) > 1 and steps[-1].load >= load:
         return _between(crack, load, *steps[-2:])
     found, most = None, max(each.load for each in steps)
     if load < _BEYOND * most:
         found = _walked(crack, load, steps[-1], most)
-    found = found or _from_torn(crack, load)
+    found = found or from_torn(crack, load)
     if found is None and len(crack.compliance) < _LARGE:
         found = at_load(crack, load)
     return found or eased_at_load(crack, load)
-
-
-def _still_run(crack, load, start):
-    """The state next to one that has run; None if there is none, or it is much narrower."""
-    if start is None:
-        return None
-    found = at_rest(crack, _aim(crack, load), Opened(load, start, np.zeros(crack.count)))[0]
-    enough = _STILL * (crack.mean_row @ start)
-    return found if found is not None and crack.mean_row @ found.q > enough else None
 
 
 def _hardly_torn(crack, load):
@@ -152,11 +140,23 @@ def _between(crack, load, before, after):
     return found
 
 
-def _from_torn(crack, load):
-    """The state to which a line comes home that is torn all along; None if none is found.
+def from_torn(crack, load):
+    """The state to which a line comes home that is torn all along.
 
     Newton's method would overshoot from so far off. At first the stress is taken as it were if it
     grew straight with the opening from none (secants), which always pulls the line together a bit.
+
+    Parameters
+    ----------
+    crack : CohesiveCrack
+        The crack.
+    load : float
+        Load [-].
+
+    Returns
+    -------
+    Opened or None
+        At that load [mm]; None if none is found.
     """
     q = _torn(crack)
     for rounds in _EASED:
@@ -184,7 +184,7 @@ def eased_at_load(crack, load, rounds=24):
     Returns
     -------
     Opened
-        At that load [mm]; see `left_over` for how far from balance.
+        At that load [mm]; see `out_of_balance` for how far from balance.
     """
     q = _torn(crack)
     for _round in range(rounds):
@@ -192,7 +192,7 @@ def eased_at_load(crack, load, rounds=24):
     return Opened(load, q, np.maximum(q[: crack.count], 0.0))
 
 
-def left_over(crack, opened):
+def out_of_balance(crack, opened):
     """How far a crack is from balance.
 
     Parameters
@@ -207,11 +207,8 @@ def left_over(crack, opened):
     float
         Greatest opening, sliding or elongation that its forces do not explain [mm].
     """
-    pushed = crack.forces(opened.q, opened.greatest)
-    pushed[: 2 * crack.count] -= np.tile(crack.springs, 2) * opened.q[: 2 * crack.count]
-    at_start, per_load = crack.responses
-    wanted = at_start + opened.load * per_load - crack.compliance @ pushed
-    return float(abs(opened.q - wanted).max())
+    left, _answer = left_over(crack, opened.q, opened.load, opened.greatest)
+    return float(abs(left).max())
 
 
 def _torn(crack):
@@ -222,17 +219,8 @@ def _torn(crack):
 
 def _by_secants(crack, load, q):
     """Where the line comes to if it answers as softly everywhere as it does now."""
-    p, area = crack.count, crack.body.area
-    faces = crack.faces(q, np.zeros(p))
-    opening = np.where(abs(q[:p]) > _NOTHING, q[:p], 1.0)
-    normal = np.where(abs(q[:p]) > _NOTHING, area * faces.normal / opening, crack.springs)
-    bars = crack.pull.pull(q[2 * p :])[0] / np.maximum(q[2 * p :], _NOTHING)
-    stiff = np.concatenate([normal, area * faces.shear_slope, bars])
-    stiff[: 2 * p] -= np.tile(crack.springs, 2)
-    at_start, per_load = crack.responses
-    whole = crack.compliance * stiff
-    whole[np.diag_indices(len(q))] += 1.0
-    return np.linalg.solve(whole, at_start + load * per_load)
+    left, answer = left_over(crack, q, load, np.zeros(crack.count), tangent=0.0)
+    return q + answer.move(-left[:, None])[:, 0]
 
 
 def _aim(crack, load):

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crackkit.mechanics.crack_equation import left_over
 from crackkit.words import _
 
 _TIGHT = 1e-7  # mm, of what is left over when a step has come to rest
@@ -77,7 +78,7 @@ def at_rest(crack, aim, start):
     """
     q, load, worst = start.q, start.load, [np.inf] * 2
     for rounds in range(_MOST_ROUNDS):
-        left, columns, active = _left_over(crack, q, load, start.greatest)
+        left, answer = left_over(crack, q, load, start.greatest)
         short = aim.value - aim.row @ q - aim.weight * load
         if abs(left).max() < _TIGHT and abs(short) < _TIGHT * (abs(aim.weight) + 1.0):
             greatest = np.maximum(start.greatest, q[: crack.count])
@@ -85,35 +86,11 @@ def at_rest(crack, aim, start):
         worst.append(abs(left).max())
         if rounds > 4 and abs(worst[-1] - worst[-3]) < 1e-3 * worst[-1]:
             break  # it goes to and fro between two states
-        both = np.stack([-left, crack.responses[1]], axis=1)
-        inner = columns[active]
-        inner[np.diag_indices(len(active))] += 1.0
-        move = both - columns @ np.linalg.solve(inner, both[active])
+        move = answer.move(np.stack([-left, crack.responses[1]], axis=1))
         slack = aim.row @ move[:, 1] + aim.weight
         more = (short - aim.row @ move[:, 0]) / slack
         q, load = q + move[:, 0] + more * move[:, 1], load + more
     return None, _MOST_ROUNDS
-
-
-def _left_over(crack, q, load, greatest):
-    """What is left over of the equation, and its slopes for those unknowns that bend it."""
-    p, body = crack.count, crack.body
-    faces = crack.faces(q, greatest)
-    pull, stiff = crack.pull.pull(q[2 * p :])
-    torn = np.flatnonzero(~faces.whole)
-    active = np.concatenate([torn, p + torn, np.arange(2 * p, len(q))])
-    area, springs = body.area[torn], crack.springs[torn]
-    normal = area * faces.normal[torn] - springs * q[torn]
-    shear = area * faces.shear[torn] - springs * q[p + torn]
-    G = crack.compliance[:, active]
-    freed = G @ np.concatenate([normal, shear, pull])
-    at_start, per_load = crack.responses
-    columns = G * np.concatenate(
-        [area * faces.normal_slope[torn] - springs, area * faces.shear_slope[torn] - springs, stiff]
-    )
-    k = len(torn)
-    columns[:, :k] += G[:, k : 2 * k] * (area * faces.coupling[torn])
-    return q - at_start - load * per_load + freed, columns, active
 
 
 def unopened(crack):

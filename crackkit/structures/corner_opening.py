@@ -197,15 +197,22 @@ def in_concrete(unit: CohesiveCrack, matter: Matter, bars, loads, share=1.0) -> 
     )
     x = unit.held.unknowns
     unknowns = np.column_stack([np.zeros_like(loads), loads, x[:, 2:] / scale])
-    met = [replace(each, bar=_steel(bars[each.number], matter)) for each in unit.bars]
+    met, pull = _pulling(unit, tuple(bars), matter.strength, matter.yield_strength)
     whole = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
     held = Held(unit.held.rows, unit.held.loads, unknowns)
-    return CohesiveCrack(body, matter.law, whole, tuple(met), held, bar_forces(met))
+    return CohesiveCrack(body, matter.law, whole, met, held, pull)
 
 
-def _steel(laid: Laid, matter: Matter) -> SlabBar:
-    size = bar(laid.size)
-    bond = near_surface(rib_grip(matter.strength, size.diameter), laid.clear, size.diameter)
-    return SlabBar(
-        laid.start, laid.end, size.diameter, size.area, bond, yield_stress=matter.yield_strength
+@lru_cache(maxsize=48)
+def _pulling(unit: CohesiveCrack, bars: tuple[Laid, ...], strength: float, yield_stress: float):
+    """Bars across a crack in concrete and steel of some strength [MPa], the same at every age."""
+    met = tuple(
+        replace(each, bar=_steel(bars[each.number], strength, yield_stress)) for each in unit.bars
     )
+    return met, bar_forces(met)
+
+
+def _steel(laid: Laid, strength: float, yield_stress: float) -> SlabBar:
+    size = bar(laid.size)
+    bond = near_surface(rib_grip(strength, size.diameter), laid.clear, size.diameter)
+    return SlabBar(laid.start, laid.end, size.diameter, size.area, bond, yield_stress=yield_stress)

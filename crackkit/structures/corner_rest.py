@@ -1,12 +1,11 @@
 """The crack of a slab with inside corners at rest, at an age: as laid, and bare."""
 
-from functools import lru_cache
-
 import numpy as np
 
 from crackkit.mechanics.cohesive_crack import cut_before
 from crackkit.mechanics.cohesive_law import CohesiveLaw, bridged_by_fibres
-from crackkit.mechanics.crack_at_load import eased_at_load, left_over, quick_at_load
+from crackkit.mechanics.crack_at_load import eased_at_load, out_of_balance, quick_at_load
+from crackkit.mechanics.crack_carried_on import carried_on
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.structures.corner_ages import AtAge
@@ -22,10 +21,14 @@ from crackkit.structures.corner_opening import (
 from crackkit.structures.corner_restraint import uncracked
 
 LEFT = 1e-3  # mm
-RUN = 5.0  # openings G_F/f_t from which a crack has run, and stays so
 
 
-def opened(it, line: Line, now: AtAge, before: CrackState | None = None) -> CrackState:
+def is_bare(it, line: Line) -> bool:
+    """Tell whether a CornerSlab has neither bars across a crack, nor fibres, nor a joint there."""
+    return it.fibres == it.joint == "none" and not crossed(line, laid_bars(layout(it))).bars
+
+
+def as_laid(it, line: Line, now: AtAge, before: CrackState | None = None) -> CrackState:
     """The crack of a CornerSlab at rest, as laid.
 
     Parameters
@@ -36,26 +39,18 @@ def opened(it, line: Line, now: AtAge, before: CrackState | None = None) -> Crac
     now : AtAge
         Its concrete.
     before : CrackState, optional
-        The same crack at an earlier age, which spares some time if it has run since.
+        The same crack at an earlier age, from which it opens on.
     """
     bars = laid_bars(layout(it))
-    unit = crossed(line, bars)
-    if not unit.bars and it.fibres == it.joint == "none":
-        return bare(line, now) if before is None else bare_after(line, now, before)
     law = _law(now, _fibres(it, now))
     matter = Matter(now.modulus, it.thickness, law, it.strength, it.yield_strength)
-    crack = in_concrete(unit, matter, bars, _loads(line, now), _uncut(it, line))
+    loads = _loads(line, now)
+    crack = in_concrete(crossed(line, bars), matter, bars, loads, _uncut(it, line))
     return CrackState(crack, _at_rest(crack, before))
 
 
-@lru_cache(maxsize=64)
-def bare(line: Line, now: AtAge) -> CrackState:
-    """The crack at rest without bars, fibres and joint; the thickness does not matter then."""
-    return bare_after(line, now, None)
-
-
-def bare_after(line: Line, now: AtAge, before: CrackState | None) -> CrackState:
-    """The same; `before` as in `opened`."""
+def bare_at(line: Line, now: AtAge, before: CrackState | None = None) -> CrackState:
+    """The same without bars, fibres and joint; the thickness does not matter then."""
     matter = Matter(now.modulus, 1.0, _law(now), 0.0, 0.0)
     crack = in_concrete(crossed(line, ()), matter, (), _loads(line, now))
     return CrackState(crack, _at_rest(crack, before))
@@ -72,18 +67,18 @@ def _loads(line: Line, now: AtAge) -> np.ndarray:
 
 def _at_rest(crack, before: CrackState | None):
     """The crack under the whole load, or what comes close to it; see `is_settled`."""
-    start = None
-    if before is not None and before.opening.max() > RUN * crack.law.scale:
-        start = before.opened.q
+    found = None if before is None else carried_on(crack, 1.0, before.opened)
+    if found is not None:
+        return found
     try:
-        return quick_at_load(crack, 1.0, start)
+        return quick_at_load(crack, 1.0)
     except ArithmeticError:
         return eased_at_load(crack, 1.0)
 
 
 def is_settled(state: CrackState) -> bool:
     """Tell whether a crack has been found at rest, to a hundredth of its opening."""
-    return left_over(state.crack, state.opened) < LEFT + 0.01 * float(state.opening.max())
+    return out_of_balance(state.crack, state.opened) < LEFT + 0.01 * float(state.opening.max())
 
 
 def _fibres(it, now: AtAge) -> tuple[float, float]:

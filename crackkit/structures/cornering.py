@@ -4,49 +4,44 @@ What does not hang on the age is worked out once and kept: plan, restraint, line
 body split along it, and the bars.
 """
 
-from dataclasses import replace
-from functools import lru_cache, partial
+from functools import partial
 
 import numpy as np
 
 from crackkit.mechanics.bars import bar
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.plane_solution import principal
-from crackkit.structures.corner_ages import AtAge, at_age
+from crackkit.structures.corner_ages import AtAge
 from crackkit.structures.corner_bars import Laid, laid_bars, layout
-from crackkit.structures.corner_field import Pulled, plan_grid, pulled_corners
+from crackkit.structures.corner_field import plan_grid
+from crackkit.structures.corner_history import bare, opened, openings, steps_to
+from crackkit.structures.corner_looked import told_corners
 from crackkit.structures.corner_opening import Line, split_slab
-from crackkit.structures.corner_rest import bare, bare_after, is_settled, opened
-from crackkit.structures.corner_restraint import Uncracked, restraint, tied, uncracked, usual
-from crackkit.structures.corner_shapes import form, outline
+from crackkit.structures.corner_rest import is_settled
+from crackkit.structures.corner_restraint import Uncracked, tied, uncracked
+from crackkit.structures.corner_shapes import outline
 from crackkit.structures.cornered import (
     CornerCrack,
     Cornered,
-    InsideCorner,
     LaidBar,
     PlanField,
 )
 from crackkit.structures.outcome import WidthBand
 from crackkit.words import _
 
-TOLD = np.array([0.0, 0.1, 0.22, 0.34, 0.46, 0.58, 0.7, 0.85, 1.0])
-"""Places of the ages of the curve between the end of curing and the last day, in decades [-]."""
 HAIR = 0.01  # mm
 TORN = 2.0  # openings G_F/f_t from which the concrete hardly holds the faces any more
 SCATTER = 1.5  # real cracks are half again as wide, or narrow
 FULL = 0.95  # of what a bar could build up
-ALIKE = 0.001  # share by which two corners are pulled alike
 
 
 def cornered(it) -> Cornered:
     """Work out the state of a CornerSlab at its age."""
-    of, by, now = form(it), restraint(it), at_age(it, it.age)
+    steps = steps_to(it, it.age)
+    now, line = steps[-1].now, steps[-1].line
+    of, by = line.form, line.by
     state = uncracked(of, by, now.modulus, now.free)
-    corners = pulled_corners(of, usual(by))
-    told = tuple(_told(each, state, now) for each in corners)
-    worst = looked_at(it, told)
-    line = Line(of, by, worst)
-    held, alone = opened(it, line, now), bare(line, now)
+    held, alone = opened(it, steps), bare(steps)
     loops, moved = _outline(line, held)
     return Cornered(
         loops=loops,
@@ -58,31 +53,13 @@ def cornered(it) -> Cornered:
         toughness=now.toughness,
         material_length=now.material_length,
         field=_field(of, state, now),
-        corners=told,
-        worst=worst,
+        corners=told_corners(it, state, now),
+        worst=line.which,
         crack=_crack(it, line, now, held, alone),
         bars=_bars(laid_bars(layout(it)), held),
-        told_openings=partial(_openings_with_now, it, (held, alone)),
+        told_openings=partial(openings, it),
         settled=is_settled(held) and is_settled(alone),
     )
-
-
-def _told(corner: Pulled, state: Uncracked, now: AtAge) -> InsideCorner:
-    length = min(now.material_length, corner.longest)
-    mean = corner.mean(state, length)
-    across = (corner.direction + np.pi / 2) % np.pi
-    return InsideCorner(corner.at, mean, mean / now.strength, across, corner.end(length))
-
-
-def looked_at(it, corners: tuple[InsideCorner, ...]) -> int:
-    """Number of the corner whose crack is worked out: the one that is asked for, or the worst."""
-    return it.look - 1 if 0 < it.look <= len(corners) else _worst(corners)
-
-
-def _worst(corners: tuple[InsideCorner, ...]) -> int:
-    """The first of those that are pulled hardest."""
-    most = max(each.share for each in corners)
-    return next(k for k, each in enumerate(corners) if each.share >= most - ALIKE * abs(most))
 
 
 def _field(of, state: Uncracked, now: AtAge) -> PlanField:
@@ -154,39 +131,3 @@ def _outline(line: Line, held: CrackState):
 def _walk(mesh, loop) -> np.ndarray:
     nodes = np.concatenate([mesh.sides[side.name][:, [0, 2, 1]].ravel() for side in loop])
     return nodes[np.append(nodes[1:] != nodes[:-1], nodes[-1] != nodes[0])]
-
-
-def _openings_with_now(it, now: tuple[CrackState, CrackState]):
-    """The curve, its age of today among the others."""
-    ages, *rows = openings(replace(it, age=it.last_day))
-    k = int(np.searchsorted(ages, it.age))
-    if k < len(ages) and ages[k] == it.age:
-        return ages, *rows
-    here = (_widest(state) for state in now)
-    rows = (np.insert(row, k, width) for row, width in zip(rows, here, strict=True))
-    return np.insert(ages, k, it.age), *rows
-
-
-def _widest(state: CrackState) -> float:
-    return max(float(state.opening.max()), 0.0)
-
-
-@lru_cache(maxsize=32)
-def openings(it) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Ages [days], and the greatest openings then with and without bars [mm]."""
-    ages = it.curing * (it.last_day / it.curing) ** TOLD
-    widths, line, states = [], None, (None, None)
-    for age in ages.tolist():
-        now = at_age(it, age)
-        last, line = line, _line_at(it, now)
-        held, alone = states if line == last else (None, None)
-        states = opened(it, line, now, held), bare_after(line, now, alone)
-        widths.append([_widest(state) for state in states])
-    return ages, *np.array(widths).T
-
-
-def _line_at(it, now: AtAge) -> Line:
-    of, by = form(it), restraint(it)
-    state = uncracked(of, by, now.modulus, now.free)
-    told = tuple(_told(each, state, now) for each in pulled_corners(of, usual(by)))
-    return Line(of, by, looked_at(it, told))

@@ -13,10 +13,10 @@ import numpy as np
 from crackkit.mechanics.crack_limits import limit
 from crackkit.mechanics.lattice import LIMITS, LatticeConcrete, LatticeRun, lattice_run
 from crackkit.structures import fields
+from crackkit.structures.corner_ages import at_age
 from crackkit.structures.corner_restraint import holds, restraint, tied
 from crackkit.structures.corner_shapes import form, outline
 from crackkit.structures.corner_slab import CornerSlab
-from crackkit.structures.cornering import at_age
 from crackkit.structures.counts import Count
 from crackkit.structures.outcome import (
     UNCRACKED,

@@ -11,12 +11,12 @@ from hypothesis import strategies as st
 from crackkit.mechanics.crack_growth import at_load
 from crackkit.mechanics.crack_limits import limit
 from crackkit.structures import (
+    corner_ages,
     corner_field,
+    corner_history,
     corner_line,
     corner_opening,
-    corner_rest,
     corner_restraint,
-    cornering,
 )
 from crackkit.structures.corner_shapes import form, outline
 from crackkit.structures.corner_slab import CornerSlab
@@ -257,7 +257,7 @@ def test_on_a_base_the_slab_before_it_cracks_is_the_same_on_the_split_mesh():
     """The drag that is given to the split slab holds it where the whole slab comes to rest."""
     slab = replace(SLAB, held="base", length=12000.0, width=12000.0, age=2000.0)
     of, by = form(slab), corner_restraint.restraint(slab)
-    now = cornering.at_age(slab, slab.age)
+    now = corner_ages.at_age(slab, slab.age)
     before = corner_restraint.uncracked(of, by, now.modulus, now.free)
     state = slab.cornered
     ends = {tuple(np.round(p)): u for p, u in zip(before.mesh.points, before.movement, strict=True)}
@@ -274,7 +274,7 @@ def anew():
     """Forget what is kept, before and after another mesh is used."""
     kept = {
         each
-        for module in (corner_restraint, corner_field, corner_line, corner_opening, corner_rest)
+        for module in (corner_restraint, corner_field, corner_line, corner_opening, corner_history)
         for each in vars(module).values()
         if hasattr(each, "cache_clear")
     }
@@ -320,13 +320,10 @@ def test_openings_are_those_of_a_finer_mesh(name, bars, anew, monkeypatch):
 
 @pytest.mark.parametrize("name", CASES)
 def test_the_crack_is_where_its_whole_path_leads(name):
-    """The quick way to its rest against the whole path, step by step."""
+    """Carried on from age to age, against the whole path step by step in the concrete of now."""
     slab = replace(CASES[name], diagonals="12")
-    of, by = form(slab), corner_restraint.restraint(slab)
-    now = cornering.at_age(slab, slab.age)
-    line = corner_opening.Line(of, by, slab.cornered.worst)
-    for bars in (True, False):
-        found = cornering.opened(slab, line, now) if bars else cornering.bare(line, now)
+    steps = corner_history.steps_to(slab, slab.age)
+    for found in (corner_history.opened(slab, steps), corner_history.bare(steps)):
         exact = at_load(found.crack, 1.0)
         mouth = exact.q[: found.crack.count].max()
         assert found.opening.max() == pytest.approx(mouth, rel=0.05, abs=SAME)
