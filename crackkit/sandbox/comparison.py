@@ -111,24 +111,26 @@ def _by_key(outcome, system: str) -> dict[str, Told]:
 def _row(cells, system: str) -> tuple[str, ...]:
     """A row of numbers or words; from the second on with the difference to the first."""
     texts = [NONE if cell is None else told_text(cell, system) for cell in cells]
-    first = texts[0]
-    for k, cell in enumerate(cells[1:], 1):
+    first, *others = texts
+    for k, (text, cell) in enumerate(zip(others, cells[1:], strict=True), 1):
         # what reads the same differs by less than anybody cares for
-        if _comparable(cells[0], cell) and texts[k] != first:
-            texts[k] += f" ({_difference(cell.value - cells[0].value, cells[0], system)})"
+        if text != first and _comparable(cells[0], cell):
+            more = _difference(cell.value - cells[0].value, cells[0], system)
+            texts[k] = f"{text} ({more})" if more else text
     return (next(cell.label for cell in cells if cell), *texts)
 
 
 def _comparable(first: Told | None, other: Told | None) -> bool:
-    """Whether both are numbers of one kind, and not the same."""
+    """Whether both are numbers of one kind."""
     if first is None or other is None or first.quantity != other.quantity:
         return False
-    words = isinstance(first.value, str) or isinstance(other.value, str)
-    return not words and other.value != first.value
+    return not isinstance(first.value, str) and not isinstance(other.value, str)
 
 
 def _difference(more: float, first: Told, system: str) -> str:
+    """Write a difference; empty where it is less than half a percent."""
     sign = "+" if more > 0 else "\u2212"
-    if first.value:
-        return f"{sign}{abs(more / first.value):.0%}"
-    return f"{sign}{shown(abs(more), first.quantity, system)}"
+    if not first.value:
+        return f"{sign}{shown(abs(more), first.quantity, system)}"
+    percent = f"{abs(more / first.value):.0%}"
+    return "" if percent == "0%" else f"{sign}{percent}"

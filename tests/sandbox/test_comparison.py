@@ -2,7 +2,14 @@
 
 import pytest
 
-from crackkit.sandbox import Cantilever, ContinuousBeam, SimpleBeam, WrongInput, compare
+from crackkit.sandbox import (
+    Cantilever,
+    ContinuousBeam,
+    CrackControl,
+    SimpleBeam,
+    WrongInput,
+    compare,
+)
 from crackkit.units import shown
 
 
@@ -28,6 +35,21 @@ def test_the_difference_is_to_the_first(beam):
     other = beam.but(bars="6 #6")
     cell = row(compare(beam, other), "bars weigh")[2]
     assert cell == f"{shown(other.outcome.steel_mass, 'mass', 'US')} (+50%)"
+
+
+def test_less_than_half_a_percent_is_no_difference():
+    slab = CrackControl(
+        bars="16 @ 200", moment="50 kNm", depth="220 mm", cover="35 mm", duration="lasting"
+    )
+    table = compare(slab, slab.but(bars="10 @ 80"))
+    pull = row(table, "pull in the bars")
+    assert pull[1] != pull[2] and "%" not in pull[2]
+    assert "%" in row(table, "widest crack")[2]
+
+
+def test_what_reads_the_same_has_no_difference(beam):
+    weight = row(compare(beam, beam.but(span="20.001 ft")), "bars weigh")
+    assert weight[1] == weight[2]
 
 
 def test_the_same_beam_twice_has_no_differences(beam):

@@ -196,3 +196,13 @@ def test_every_structure_can_be_compared_and_printed(others, name):
 def test_what_was_done_with_a_load_per_area_is_shown(others):
     assert "on a strip" in others["floor"].html()
     assert "on a strip" in report(others["floor"]).html()
+
+
+def test_codes_are_called_by_their_names(beam):
+    assert re.search(r"Limit: .*(ACI 224R-01|EN 1992-1-1:2004), Table", repr(beam))
+
+
+def test_no_value_of_the_working_has_more_than_five_digits(beam):
+    numbers = re.findall(r"[\d.\u202f]*\d", " ".join(row.value for row in beam.working))
+    digits = [re.sub(r"[.\u202f]", "", number).strip("0") for number in numbers]
+    assert max(map(len, digits)) == 5
