@@ -11,8 +11,9 @@ RADIUS = 6.5
 
 def gap_marks(gaps, places, body: Body) -> list:
     """Mark gaps of a MomentRange, each with its badge at a place across the drawing."""
-    rows = zip(gaps, places, strict=True)
-    return [shape for gap, place in rows for shape in _mark(gap, place, body)]
+    rows = list(zip(gaps, places, strict=True))
+    brackets = [_bracket(gap, body) for gap in gaps]
+    return [*brackets, *badges([(x, _badge_height(gap, body)) for gap, x in rows])]
 
 
 def badge_place(gap, body: Body) -> float:
@@ -20,7 +21,7 @@ def badge_place(gap, body: Body) -> float:
     return float(body.along((gap.start + gap.end) / 2))
 
 
-def _mark(gap, x: float, body: Body) -> list:
+def _bracket(gap, body: Body) -> Polyline:
     left, right = float(body.along(gap.start)), float(body.along(gap.end))
     (start, away), (end, _away) = (body.face(gap.face, at) for at in (gap.start, gap.end))
     corners = [
@@ -29,12 +30,25 @@ def _mark(gap, x: float, body: Body) -> list:
         (right, end + OUT * away),
         (right, end + 2 * away),
     ]
-    y = (start + end) / 2 + away * (OUT - RADIUS + 1.0)
-    return [Polyline(np.array(corners), "bad_line"), *badge(x, y)]
+    return Polyline(np.array(corners), "bad_line")
+
+
+def _badge_height(gap, body: Body) -> float:
+    (start, away), (end, _away) = (body.face(gap.face, at) for at in (gap.start, gap.end))
+    return (start + end) / 2 + away * (OUT - RADIUS + 1.0)
 
 
 def badge(x: float, y: float, radius: float = RADIUS) -> list:
     """Draw a disc with an exclamation mark."""
-    strokes = [[(x, y - 0.55 * radius), (x, y + 0.1 * radius)]]
-    strokes.append([(x, y + 0.52 * radius), (x, y + 0.56 * radius)])
-    return [Circle(x, y, radius, "bad"), Lines(np.array(strokes), "bang")]
+    return badges([(x, y)], radius)
+
+
+def badges(places, radius: float = RADIUS) -> list:
+    """Draw discs with exclamation marks, all the marks in one shape."""
+    strokes = [
+        [(x, y + a * radius), (x, y + b * radius)]
+        for x, y in places
+        for a, b in ((-0.55, 0.1), (0.52, 0.56))
+    ]
+    discs = [Circle(x, y, radius, "bad") for x, y in places]
+    return [*discs, Lines(np.array(strokes), "bang")] if discs else []

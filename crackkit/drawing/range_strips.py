@@ -3,7 +3,7 @@
 import numpy as np
 
 from crackkit.drawing.labels import width_of
-from crackkit.drawing.shapes import Lines, Polyline, Text, rectangle
+from crackkit.drawing.shapes import Lines, Polygons, Polyline, Text, rectangle
 from crackkit.structures.moment_range import NO_BAR, SLIPS, TOO_FEW
 from crackkit.words import _
 
@@ -31,7 +31,7 @@ def _strip(face: str, y: float, found, chart) -> list:
     ]
     stretched = [(a, b) for side, a, b in found.stretched if side == face]
     gaps = [gap for gap in found.gaps if gap.face == face]
-    words = [shape for part in _free(face, found) for shape in _covered_word(part, y, chart)]
+    words = _covered_words(_free(face, found), y, chart)
     return [*shapes, *_covered(stretched, y, chart), *_open(gaps, y, chart), *words]
 
 
@@ -51,8 +51,17 @@ def _free(face: str, found) -> list[tuple[float, float]]:
 
 def _covered(stretched, y: float, chart) -> list:
     parts = _drawn(stretched, chart)
-    areas = [rectangle(left, y, right - left, STRIP, "covered") for left, right in parts]
+    areas = _areas(parts, y, STRIP, "covered")
     return [*areas, *_slanted(parts, y, (1.0,), "calm_hatch")]
+
+
+def _areas(parts, y: float, tall: float, role: str) -> list[Polygons]:
+    """Upright rectangles from end to end of each part, all in one shape."""
+    if not parts:
+        return []
+    low = y + tall
+    corners = [[(a, y), (b, y), (b, low), (a, low)] for a, b in parts]
+    return [Polygons(np.array(corners), role)]
 
 
 def _drawn(stretches, chart) -> list[tuple[float, float]]:
@@ -60,35 +69,31 @@ def _drawn(stretches, chart) -> list[tuple[float, float]]:
     return [(float(chart.along(a)), float(chart.along(b))) for a, b in stretches]
 
 
-def _covered_word(part, y: float, chart) -> list:
-    left, right = (float(chart.along(at)) for at in part)
-    return _word(_("bars cross"), "tick", left, right, y)
+def _covered_words(stretches, y: float, chart) -> list:
+    words = [(_("bars cross"), *ends) for ends in _drawn(stretches, chart)]
+    return _words(words, "tick", y)
 
 
 def _open(gaps, y: float, chart) -> list:
     parts = _drawn([(gap.start, gap.end) for gap in gaps], chart)
-    shapes = []
-    for left, right in parts:
-        shapes.append(rectangle(left, y, right - left, STRIP, "paper"))
-        shapes.append(rectangle(left, y, right - left, STRIP, "uncovered"))
+    shapes = [*_areas(parts, y, STRIP, "paper"), *_areas(parts, y, STRIP, "uncovered")]
     shapes += _slanted(parts, y, (1.0, -1.0), "bad_line")
-    for gap, (left, right) in zip(gaps, parts, strict=True):
+    for left, right in parts:
         corners = [(left, y), (right, y), (right, y + STRIP), (left, y + STRIP), (left, y)]
         shapes.append(Polyline(np.array(corners), "bad_line"))
-        shapes += _word(FAULTS[gap.fault], "bad_word", left, right, y)
-    return shapes
+    words = [(FAULTS[gap.fault], *ends) for gap, ends in zip(gaps, parts, strict=True)]
+    return [*shapes, *_words(words, "bad_word", y)]
 
 
-def _word(words: str, role: str, left: float, right: float, y: float) -> list:
-    """Words in the middle of a stretch that is long enough for them."""
-    half = width_of(words, role) / 2 + 3
-    if right - left < 2 * half + 4:
-        return []
-    x = (left + right) / 2
-    return [
-        rectangle(x - half, y + 1, 2 * half, STRIP - 2, "paper"),
-        Text(x, y + 11.8, words, role, "middle"),
-    ]
+def _words(stretches, role: str, y: float) -> list:
+    """Words in the middle of each stretch (words, left, right) that is long enough for them."""
+    texts, under = [], []
+    for words, left, right in stretches:
+        half, x = width_of(words, role) / 2 + 3, (left + right) / 2
+        if right - left >= 2 * half + 4:
+            under.append((x - half, x + half))
+            texts.append(Text(x, y + 11.8, words, role, "middle"))
+    return [*_areas(under, y + 1, STRIP - 2, "paper"), *texts]
 
 
 def _slanted(parts, y: float, ways, role: str) -> list[Lines]:

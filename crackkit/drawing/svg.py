@@ -3,6 +3,8 @@
 import math
 from functools import cache, lru_cache
 from html import escape as escaped
+from itertools import groupby
+from operator import attrgetter
 
 import numpy as np
 
@@ -22,7 +24,7 @@ from crackkit.drawing.shapes import (
     Raster,
     Text,
 )
-from crackkit.drawing.tenths import tenths
+from crackkit.drawing.tenths import FEW, steps, tenths
 
 # most words of a picture are those of the one before it
 escape = lru_cache(maxsize=2000)(escaped)
@@ -61,18 +63,39 @@ def _opening(picture: Picture, theme: str) -> str:
 
 
 def _paint_all(shapes, theme: str, parts: list[str]) -> None:
-    for shape in shapes:
-        if isinstance(shape, Group):
-            parts.append(_group_opening(shape.handle))
-            _paint_all(shape.shapes, theme, parts)
-            parts.append("</g>")
+    for (kind, look), run in groupby(_opened(shapes), _look):
+        alike = list(run)
+        if kind is Group:
+            for group in alike:
+                parts.append(_group_opening(group.handle))
+                _paint_all(group.shapes, theme, parts)
+                parts.append("</g>")
+        elif len(alike) > 2 and kind in _TOGETHER:
+            parts.append(_TOGETHER[kind](alike, theme, look))
         else:
-            parts.append(_PAINTERS[type(shape)](shape, theme))
+            paint = _PAINTERS[kind]
+            parts += [paint(shape, theme) for shape in alike]
 
 
-def _group_opening(handle: Handle | None) -> str:
-    if handle is None:
-        return "<g>"
+def _opened(shapes) -> list:
+    """List shapes; what is in a group without a handle stands for itself."""
+    found = []
+    for shape in shapes:
+        if type(shape) is Group and shape.handle is None:
+            found += _opened(shape.shapes)
+        else:
+            found.append(shape)
+    return found
+
+
+def _look(shape) -> tuple:
+    """What neighbours must have in common to be painted together."""
+    kind = type(shape)
+    read = _LOOKS.get(kind)
+    return kind, read(shape) if read else None
+
+
+def _group_opening(handle: Handle) -> str:
     if handle.axis == "toggle":
         return _switch_opening(handle)
     h = handle
@@ -141,27 +164,41 @@ def _points(points: np.ndarray) -> str:
 
 
 def _polygon(shape: Polygon, theme: str) -> str:
+    points = np.asarray(shape.points)
+    if points.size > FEW:
+        return f'<path d="{steps(points[None], closed=True)}" {_attributes(theme, shape.role)}/>'
     return f'<polygon points="{_points(shape.points)}" {_attributes(theme, shape.role)}/>'
 
 
 def _polygons(shape: Polygons, theme: str) -> str:
-    outlines = np.asarray(shape.outlines)
-    path = tenths(outlines, _outline_signs(outlines.shape[1]))[1:]
-    return f'<path d="{path}Z" {_attributes(theme, shape.role)}/>'
-
-
-@cache
-def _outline_signs(points: int) -> tuple[str, ...]:
-    return ("ZM", " ", *["L", " "] * (points - 1))
+    path = steps(np.asarray(shape.outlines), closed=True)
+    return f'<path d="{path}" {_attributes(theme, shape.role)}/>'
 
 
 def _polyline(shape: Polyline, theme: str) -> str:
-    look = _line_only(theme, shape.role, shape.width)
-    return f'<polyline points="{_points(shape.points)}" {look}/>'
+    look, points = _line_only(theme, shape.role, shape.width), np.asarray(shape.points)
+    if points.size > FEW:
+        return f'<path d="{steps(points[None])}" {look}/>'
+    return f'<polyline points="{_points(points)}" {look}/>'
+
+
+def _polylines(shapes, theme: str, look: tuple[str, float | None]) -> str:
+    path = "".join([_absolute(np.asarray(shape.points)) for shape in shapes])
+    return f'<path d="{path}" {_line_only(theme, *look)}/>'
+
+
+def _absolute(points: np.ndarray) -> str:
+    if points.size > FEW:
+        return steps(points[None])
+    return tenths(points, ("M", " ", *[" ", " "] * (len(points) - 1)))
 
 
 def _lines(shape: Lines, theme: str) -> str:
-    path = tenths(np.asarray(shape.segments), ("M", " ", "L", " "))
+    segments = np.asarray(shape.segments)
+    if segments.size > FEW:
+        path = steps(segments)
+    else:
+        path = tenths(segments, ("M", " ", "L", " "))
     return f'<path d="{path}" {_line_only(theme, shape.role, None)}/>'
 
 
@@ -193,27 +230,49 @@ def _arrow(shape: Arrow, theme: str) -> str:
     return _arrow_template(theme, shape.role) % numbers
 
 
+_SHAFT, _HEAD = "M%.1f %.1fL%.1f %.1f", "M%.1f %.1f %.1f %.1f %.1f %.1fz"
+
+
+def _arrows(shapes, theme: str, role: str) -> str:
+    """All the shafts in one path and all the heads in another."""
+    shafts, heads = [], []
+    for shape in shapes:
+        tip, (ax, ay), (bx, by) = _head_corners(shape)
+        shafts.append(_SHAFT % (shape.x1, shape.y1, (ax + bx) / 2, (ay + by) / 2))
+        heads.append(_HEAD % (*tip, ax, ay, bx, by))
+    shaft, head = _arrow_looks(theme, role)
+    return f'<path d="{"".join(shafts)}" {shaft}/><path d="{"".join(heads)}" {head}/>'
+
+
+@cache
+def _arrow_looks(theme: str, role: str) -> tuple[str, str]:
+    style = THEMES[theme].style(role)
+    shaft = f'fill="none" stroke="{style.stroke}" stroke-width="{style.width:g}"'
+    return f'{shaft} stroke-linecap="butt"', f'fill="{style.fill}"'
+
+
 @cache
 def _arrow_template(theme: str, role: str) -> str:
-    style = THEMES[theme].style(role)
-    return (
-        f'<path d="M%.1f %.1fL%.1f %.1f" fill="none" stroke="{style.stroke}" '
-        f'stroke-width="{style.width:g}" stroke-linecap="butt"/>'
-        f'<polygon points="%.1f,%.1f %.1f,%.1f %.1f,%.1f" fill="{style.fill}"/>'
-    )
+    shaft, head = _arrow_looks(theme, role)
+    return f'<path d="{_SHAFT}" {shaft}/><polygon points="%.1f,%.1f %.1f,%.1f %.1f,%.1f" {head}/>'
 
 
 @cache
-def _letters(theme: str, role: str) -> str:
+def _letters(theme: str, role: str, anchor: str) -> str:
     style = THEMES[theme].style(role)
     bold = ' font-weight="700"' if style.bold else ""
-    return f'fill="{style.fill}" font-size="{style.size:g}"{bold}'
+    placed = "" if anchor == "start" else f' text-anchor="{anchor}"'
+    return f'fill="{style.fill}" font-size="{style.size:g}"{bold}{placed}'
 
 
 def _text(shape: Text, theme: str) -> str:
-    anchor = "" if shape.anchor == "start" else f' text-anchor="{shape.anchor}"'
-    look = _letters(theme, shape.role)
-    return f'<text x="{shape.x:.1f}" y="{shape.y:.1f}" {look}{anchor}>{escape(shape.text)}</text>'
+    look = _letters(theme, shape.role, shape.anchor)
+    return f'<text x="{shape.x:.1f}" y="{shape.y:.1f}" {look}>{escape(shape.text)}</text>'
+
+
+def _texts(shapes, theme: str, look: tuple[str, str]) -> str:
+    lines = [f'<text x="{s.x:.1f}" y="{s.y:.1f}">{escape(s.text)}</text>' for s in shapes]
+    return f"<g {_letters(theme, *look)}>{''.join(lines)}</g>"
 
 
 def _raster(shape: Raster, theme: str) -> str:
@@ -224,12 +283,22 @@ def _raster(shape: Raster, theme: str) -> str:
     )
 
 
+# the page reads the words aloud and shows them; an area of its own needs no paint
+_UNPAINTED = 'fill="none" pointer-events="all"'
+
+
 def _hint(shape: Hint, _theme: str) -> str:
-    # the page reads the words aloud and shows them; an area of its own needs no paint
+    return _hint_area(shape, f" {_UNPAINTED}")
+
+
+def _hints(shapes, _theme: str, _look) -> str:
+    return f"<g {_UNPAINTED}>{''.join([_hint_area(shape) for shape in shapes])}</g>"
+
+
+def _hint_area(shape: Hint, look: str = "") -> str:
     return (
         f'<rect class="ck-hint" x="{shape.x:.1f}" y="{shape.y:.1f}" width="{shape.width:.1f}" '
-        f'height="{shape.height:.1f}" fill="none" pointer-events="all" '
-        f'data-hint="{escape(shape.text)}"/>'
+        f'height="{shape.height:.1f}"{look} data-hint="{escape(shape.text)}"/>'
     )
 
 
@@ -244,3 +313,11 @@ _PAINTERS = {
     Raster: _raster,
     Hint: _hint,
 }
+# Neighbours that look alike become one element, or one group that says once how they look: the
+# page is quicker with few elements. Only lines of one full colour, whose order cannot be seen.
+_LOOKS = {
+    Polyline: attrgetter("role", "width"),
+    Arrow: attrgetter("role"),
+    Text: attrgetter("role", "anchor"),
+}
+_TOGETHER = {Polyline: _polylines, Arrow: _arrows, Text: _texts, Hint: _hints}

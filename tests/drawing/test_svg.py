@@ -99,6 +99,35 @@ def test_each_shape_becomes_its_element():
     assert one(Arrow(0.0, 0.0, 0.0, 20.0, "load")).get("points").startswith("0.0,20.0 ")
 
 
+def painted(*shapes):
+    """Elements of a picture with these shapes, after title, description and paper."""
+    return list(root(Picture(100, 50, shapes, "t")))[3:]
+
+
+def test_neighbours_that_look_alike_are_one_element():
+    rows = [np.array([(0.0, y), (10.0, y)]) for y in (1.0, 2.0, 3.0)]
+    (lines,) = painted(*(Polyline(row, "bar") for row in rows))
+    assert lines.get("d") == "M0.0 1.0 10.0 1.0M0.0 2.0 10.0 2.0M0.0 3.0 10.0 3.0"
+    shafts, heads = painted(*(Arrow(x, 0.0, x, 20.0, "load") for x in (1.0, 2.0, 3.0)))
+    assert shafts.get("d").count("M") == heads.get("d").count("z") == 3
+    (words,) = painted(*(Text(1.0, y, f"at {y:g}", "note", "end") for y in (1.0, 2.0, 3.0)))
+    assert words.get("text-anchor") == "end" and [e.text for e in words] == ["at 1", "at 2", "at 3"]
+    (hints,) = painted(*(Hint(x, 2.0, 3.0, 4.0, "sags") for x in (1.0, 2.0, 3.0)))
+    assert hints.get("pointer-events") == "all" and len(hints) == 3
+
+
+def test_neighbours_that_look_different_keep_their_order():
+    line = np.array([(0.0, 1.0), (10.0, 1.0)])
+    roles = ["bar", "ghost", "bar", "ghost"]
+    assert len(painted(*(Polyline(line, role) for role in roles))) == 4
+    assert len(painted(*(Polyline(line, "bar", width) for width in (1.0, 2.0, 3.0)))) == 3
+
+
+def test_a_group_that_cannot_be_dragged_leaves_no_trace():
+    (circle,) = painted(Group((Group((Circle(1.0, 1.0, 1.0, "card"),)),)))
+    assert circle.tag == f"{NAMESPACE}circle"
+
+
 def test_empty_lines_paint_nothing():
     assert one(Lines(np.empty((0, 2, 2)), "hatch")).get("d") == ""
 
