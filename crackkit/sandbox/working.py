@@ -50,9 +50,11 @@ def by_topic(rows) -> list[tuple[str, list[Row]]]:
 
 
 def table(rows) -> str:
-    """Make the table of one topic."""
-    head = (_("symbol"), _("formula"), _("numbers put in"), _("value"), _("clause"))
-    return markup.table(head, [row[1:] for row in rows])
+    """Make the table of one topic; a column in which nothing stands is left out."""
+    heads = (_("symbol"), _("formula"), _("numbers put in"), _("value"), _("clause"))
+    columns = zip(heads, zip(*(row[1:] for row in rows), strict=True), strict=True)
+    kept = [(head, texts) for head, texts in columns if any(texts)]
+    return markup.table([head for head, _texts in kept], zip(*(t for _h, t in kept), strict=True))
 
 
 def working(outcome, system: str) -> Working:

@@ -9,6 +9,7 @@ import pytest
 
 from crackkit.drawing.labels import faults
 from crackkit.sandbox import Cantilever, ContinuousBeam, SimpleBeam, compare, report, sweep
+from crackkit.sandbox.working import Row, table
 
 GATE = {
     "span": "18 ft",
@@ -206,3 +207,9 @@ def test_no_value_of_the_working_has_more_than_five_digits(beam):
     numbers = re.findall(r"[\d.\u202f]*\d", " ".join(row.value for row in beam.working))
     digits = [re.sub(r"[.\u202f]", "", number).strip("0") for number in numbers]
     assert max(map(len, digits)) == 5
+
+
+def test_a_column_in_which_nothing_stands_is_left_out():
+    full = Row("topic", "a", "b + c", "1 + 2", "3", "")
+    assert "numbers put in" in table([full]) and "clause" not in table([full])
+    assert "numbers put in" not in table([full._replace(numbers="")])
