@@ -49,14 +49,14 @@ def step_times(page, presses: int, pause: float = 150.0) -> list[float]:
 
 # Moves the grip from inside the page, sixty times a second, as a hand would: a driver outside
 # would take a good part of two cores for itself.
-MOVE = """([x, y, way, seconds]) => new Promise((done) => {
+MOVE = """([x, y, way, seconds, low]) => new Promise((done) => {
   const grip = document.elementFromPoint(x, y), start = performance.now();
   const before = window.ckClock.painted.length;
   let k = 0;
   const id = setInterval(() => {
     const share = Math.abs((k++ % 120) - 60) / 60, passed = performance.now() - start;
     if (grip.type === 'range') {
-      grip.value = Number(grip.min) + 0.3 * share * (grip.max - grip.min);
+      grip.value = Number(grip.min) + (low + 0.3 * share) * (grip.max - grip.min);
       grip.dispatchEvent(new Event('input'));
     } else {
       const at = { clientX: x + way * share, clientY: y, bubbles: true, pointerId: 1, buttons: 1 };
@@ -71,14 +71,17 @@ MOVE = """([x, y, way, seconds]) => new Promise((done) => {
 })"""
 
 
-def drag(page, handle, way: float, seconds: float) -> dict:
-    """Drag a handle to and fro; give pictures per second, and the lag after release [ms]."""
+def drag(page, handle, way: float, seconds: float, low: float = 0.0) -> dict:
+    """Drag a handle to and fro; give pictures per second, and the lag after release [ms].
+
+    A slider is dragged over 0.3 of its range, from the share `low` on.
+    """
     handle.scroll_into_view_if_needed()
     box = handle.bounding_box()
     x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
     page.mouse.move(x, y)
     page.mouse.down()
-    rate = page.evaluate(MOVE, [x, y, way, seconds])
+    rate = page.evaluate(MOVE, [x, y, way, seconds, low])
     page.mouse.move(x + way / 3, y)
     page.mouse.up()
     page.wait_for_timeout(800)
