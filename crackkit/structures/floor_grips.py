@@ -22,12 +22,16 @@ def bar_grips(floor, key: str) -> tuple[Grip | None, Grip | None, Grip | None]:
     """
     face, index = key.split(".")
     first = int(index) == (1 if face == "top" and not floor.through else 0)
-    item = fields.part_input(floor, getattr(floor, face), f"{face}.drop")
-    drop = Grip(item.path, item.value, item.low, item.high) if first else None
+    drop = _drop(floor, face) if first else None
     if floor.through:
         return drop, None, None
     ends = _bottom_ends if face == "bottom" else _top_ends
     return drop, *ends(floor, int(index))
+
+
+def _drop(floor, face: str) -> Grip:
+    item = fields.part_input(floor, getattr(floor, face), f"{face}.drop")
+    return Grip(item.path, item.value, item.low, item.high)
 
 
 def _bottom_ends(floor, index: int) -> tuple[Grip, Grip]:

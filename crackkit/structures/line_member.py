@@ -87,7 +87,8 @@ def stretched_by(member: Member, bent, held_by) -> Stretch:
 
 def stations(member: Member, bent, held_by=()) -> np.ndarray:
     """Stations [mm]: evenly spread, with every place where something begins, ends or peaks."""
-    ends = [place for item in member.layers for place in _bar_places(member, item)]
+    rows = zip(member.layers, member.developing, strict=True)
+    ends = [place for item, lengths in rows for place in _bar_places(item, *lengths)]
     ends += [place for place, _depth in member.depths]
     ends += [support.at - BESIDE for support in held_by if support.kind == "fixed"]
     even = np.linspace(0.0, member.length, STATIONS)
@@ -95,8 +96,7 @@ def stations(member: Member, bent, held_by=()) -> np.ndarray:
     return np.unique(np.clip(every, 0.0, member.length))
 
 
-def _bar_places(member: Member, item: Layer) -> tuple[float, ...]:
-    left, right = member.end_lengths(item)
+def _bar_places(item: Layer, left: float, right: float) -> tuple[float, ...]:
     return item.start, item.start + left, item.end - right, item.end
 
 

@@ -78,7 +78,7 @@ class Layer:
     spacing: float | None = None
     anchored: tuple[bool, bool] = (False, False)
 
-    @property
+    @cached_property
     def area(self) -> float:
         """Area of all bars [mm2]."""
         return self.number * self.bar.area
@@ -157,7 +157,7 @@ class Member:
         x = np.unique(np.concatenate([ends, inner, np.linspace(*ends, LINE_POINTS)]))
         return np.column_stack([x, self.layer_depth(item, x)])
 
-    @property
+    @cached_property
     def cracking_strength(self) -> float:
         """Stress at which the face cracks [MPa].
 
@@ -167,7 +167,7 @@ class Member:
         """
         return bent_strength(self.concrete, self.code, self.duration)
 
-    @property
+    @cached_property
     def modulus(self) -> float:
         """Modulus of the concrete under this load [MPa], lowered by creep if the load stays."""
         if self.duration == "short":
@@ -179,7 +179,7 @@ class Member:
         """Stiffness EI of the whole section, bars left out [N mm2], where it is deepest."""
         return self.modulus * self.section.inertia
 
-    @property
+    @cached_property
     def ratio(self) -> float:
         """Modular ratio Es/Ec under this load [-]."""
         return STEEL_MODULUS / self.modulus
@@ -220,6 +220,11 @@ class Member:
             return straight, straight
         hooked = min(self.hooked_length(item), straight)
         return tuple(hooked if hook else straight for hook in item.hooks)
+
+    @cached_property
+    def developing(self) -> tuple[tuple[float, float], ...]:
+        """The `end_lengths` of each layer [mm]."""
+        return tuple(self.end_lengths(item) for item in self.layers)
 
     def hooked_length(self, item: Layer) -> float:
         """Length past which a hooked end counts fully [mm], from the outside of the hook.
@@ -288,31 +293,36 @@ def states(member: Member, x: np.ndarray) -> States:
     share = _shares(member, x)
     present = share > 0.0
     depth = member.depth_at(x)
-    bars = [np.broadcast_to(member.layer_depth(item, x), x.shape) for item in member.layers]
-    bar_depth = np.array(bars).reshape(len(bars), x.size)
-    found = _tapered if member.tapered else _even
-    return States(x, present, share, *found(member, present, depth, bar_depth), depth, bar_depth)
+    bars = np.array([member.layer_depth(item, x) for item in member.layers])
+    if member.tapered:
+        bar_depth = bars.reshape(len(bars), x.size)
+        return States(
+            x, present, share, *_tapered(member, depth, bar_depth, present), depth, bar_depth
+        )
+    bar_depth = bars[:, None].repeat(x.size, axis=1)
+    return States(x, present, share, *_even(member, present), depth, bar_depth)
 
 
-def _even(member: Member, present, depth, _bar_depth) -> tuple[np.ndarray, np.ndarray]:
+def _even(member: Member, present: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Axis and inertia where the depth is the same all along: once for each set of bars."""
     code = (2 ** np.arange(len(member.layers))) @ present
-    axis, inertia = np.empty((3, depth.size)), np.empty((3, depth.size))
-    for value in set(code.tolist()):
-        chosen = [item for bit, item in enumerate(member.layers) if value >> bit & 1]
-        here = code == value
-        for row, (z, i) in enumerate(section_states(member, chosen)):
-            axis[row, here], inertia[row, here] = z, i
+    sets, number = np.unique(code, return_inverse=True)
+    rows = [
+        section_states(member, [item for k, item in enumerate(member.layers) if one >> k & 1])
+        for one in sets.tolist()
+    ]
+    axis, inertia = np.array(rows).T[:, :, number]
     return axis, inertia
 
 
-def _tapered(member: Member, present, depth, bar_depth) -> tuple[np.ndarray, np.ndarray]:
+def _tapered(member: Member, depth, bar_depth, present) -> tuple[np.ndarray, np.ndarray]:
     areas = np.array([item.area for item in member.layers]).reshape(-1, 1) * present
     return states_along(member.section.width, depth, bar_depth, areas, member.ratio)
 
 
 def _shares(member: Member, x: np.ndarray) -> np.ndarray:
-    ends = [(*_open_ends(item), *member.end_lengths(item)) for item in member.layers]
+    rows = zip(member.layers, member.developing, strict=True)
+    ends = [(*_open_ends(item), *lengths) for item, lengths in rows]
     start, end, left, right = np.array(ends).reshape(-1, 4).T[:, :, None]
     return developed_share(x, start, end, left, right)
 
