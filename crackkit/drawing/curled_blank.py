@@ -7,7 +7,7 @@ from crackkit.drawing.blank_page import SHEET, paper_width, sketch_page
 from crackkit.drawing.curled_held import mat_told
 from crackkit.drawing.curled_plan import CurledPlan, plan_in
 from crackkit.drawing.curled_section import UNDER_NAMES
-from crackkit.drawing.curled_wheels import place_told, wheels
+from crackkit.drawing.curled_wheels import forces, place_told, wheels
 from crackkit.drawing.frames import PLAIN, Frame, View
 from crackkit.drawing.shapes import Picture
 from crackkit.drawing.words_on import Label, label_row, paragraph
@@ -59,6 +59,22 @@ def sheet(structure, view: View = PLAIN) -> Picture:
 def _slab(plan: CurledPlan, view: View, low: float, high: float) -> list:
     """The plan, and how much presses over each load."""
     s = plan.structure
+    return [
+        *plan.neighbours(),
+        plan.concrete(),
+        *wheels(s, plan, replace(view, live=False)),
+        *plan.dimensions(view),
+        *_presses(plan, view, low, high),
+    ]
+
+
+def _presses(plan: CurledPlan, view: View, low: float, high: float) -> list:
+    """How much presses: beside each load, or over the plan where there is no room for all."""
+    s = plan.structure
+    places = plan([(load.x, load.y) for load in s.loads])
+    beside, taken = forces(s, plan, places, view)
+    if len(taken) == 4 * len(places):  # three points for each words
+        return beside
     labels = [
         Label(
             float(plan((load.x, load.y))[0]),
@@ -68,13 +84,7 @@ def _slab(plan: CurledPlan, view: View, low: float, high: float) -> list:
         )
         for load in s.loads
     ]
-    return [
-        *plan.neighbours(),
-        plan.concrete(),
-        *wheels(s, plan, replace(view, live=False)),
-        *plan.dimensions(view),
-        *label_row(labels, plan.top - 18.0, low, high),
-    ]
+    return label_row(labels, plan.top - 18.0, low, high)
 
 
 def slab_texts(structure, view: View) -> list[str]:
@@ -85,10 +95,17 @@ def slab_texts(structure, view: View) -> list[str]:
         UNDER_NAMES[s.under][0],
         _("air with a humidity of {share}").format(share=shown(s.humidity, "ratio", system)),
         _("kept moist for {age}").format(age=age_words(s.curing)),
-        _("joints pass on {n} %").format(n=round(100 * s.transfer)),
+        _joints(s),
         mat_told(s, view),
         _("looked at after {age}").format(age=age_words(s.age)),
     ]
+
+
+def _joints(structure) -> str:
+    n = round(100 * structure.transfer)
+    if n == 0:
+        return _("joints pass nothing on")
+    return _("joints pass on {n} % of a wheel's load").format(n=n)
 
 
 def _facts(structure, view: View, x: float, y: float, room: float) -> list:

@@ -16,6 +16,7 @@ LEAST = 8.0  # drawn side of the smallest foot
 DISC, DOT, REACH = 10.0, 3.0, 16.0  # radius of a grip, of its dot; half of what a finger may touch
 ROLE = "load_word"
 CLEAR = 4.0  # from a grip to its words
+RIM = 9.0  # from the middle of words to the edge of the slab, at least
 
 
 def wheels(structure, plan: CurledPlan, view: View) -> list:
@@ -96,14 +97,15 @@ def _beside(load, plan: CurledPlan, half: float) -> list[tuple[float, float]]:
     x, y = plan((load.x, load.y)).tolist()
     away = max(DISC, load.side * plan.scale / 2) + CLEAR
     level, upright = away + half, away + 8.0
-    return [(x - level, y), (x, y + upright), (x, y - upright), (x + level, y)]
+    row = min(max(y, plan.top + RIM), plan.bottom - RIM)
+    return [(x - level, row), (x, y + upright), (x, y - upright), (x + level, row)]
 
 
 def _free(place, half: float, taken: np.ndarray, plan: CurledPlan) -> bool:
     """Tell whether words fit on the slab there, and hide none of these points."""
     x, y = place
     inside = plan.left <= x - half and x + half <= plan.right
-    inside &= plan.top + 9.0 <= y <= plan.bottom - 9.0
+    inside &= plan.top + RIM <= y <= plan.bottom - RIM
     away = np.abs(taken - place)
     return inside and bool(((away[:, 0] > half + 10.0) | (away[:, 1] > 19.0)).all())
 

@@ -290,6 +290,16 @@ def _beyond_joints(drawn) -> list:
     return [s for s in every_shape(drawn.shapes) if getattr(s, "role", "") != "wall"]
 
 
+@pytest.mark.parametrize("at", [(150.0, 150.0), (2250.0, 2250.0), (4350.0, 4350.0)])
+def test_on_a_blank_drawing_the_load_stands_beside_its_wheel(at):
+    load = WheelLoad(9000.0, *at)
+    drawn = before(CurledSlab(length=4500.0, width=4500.0, loads=(load,)))
+    said = shown(load.force, "force", "SI")
+    told = next(one for one in every_shape(drawn.shapes) if getattr(one, "text", "") == said)
+    wheel = next(one for one in every_shape(drawn.shapes) if isinstance(one, Circle))
+    assert np.hypot(told.x - wheel.x, told.y - wheel.y) < 60.0
+
+
 def test_the_sheet_has_four_questions_and_fits_its_page():
     drawn = sheet(MAT, View())
     assert (drawn.width, drawn.height) == (1000.0, 652.0)
