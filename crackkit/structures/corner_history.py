@@ -9,6 +9,7 @@ from functools import cached_property, lru_cache
 
 import numpy as np
 
+from crackkit.mechanics.crack_growth import Opened
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.structures.corner_ages import AtAge, at_age
 from crackkit.structures.corner_looked import line_at
@@ -79,18 +80,31 @@ def _alike(steps: tuple[Step, ...]) -> tuple[Step, ...]:
     return steps[other[-1] + 1 :] if other else steps
 
 
-@lru_cache(maxsize=96)
+@lru_cache(maxsize=16)
 def _opened(it, steps: tuple[Step, ...]) -> CrackState:
     if is_bare(it, steps[-1].line):
         return _bare(steps)
-    before = _opened(it, steps[:-1]) if len(steps) > 1 else None
+    before = _rest(it, steps[:-1]) if len(steps) > 1 else None
     return as_laid(it, steps[-1].line, steps[-1].now, before)
 
 
-@lru_cache(maxsize=192)
+@lru_cache(maxsize=16)
 def _bare(steps: tuple[Step, ...]) -> CrackState:
-    before = _bare(steps[:-1]) if len(steps) > 1 else None
+    before = _bare_rest(steps[:-1]) if len(steps) > 1 else None
     return bare_at(steps[-1].line, steps[-1].now, before)
+
+
+# Of what has been only openings are kept: a whole state takes a megabyte and more.
+
+
+@lru_cache(maxsize=512)
+def _rest(it, steps: tuple[Step, ...]) -> Opened:
+    return _opened(it, steps).opened
+
+
+@lru_cache(maxsize=512)
+def _bare_rest(steps: tuple[Step, ...]) -> Opened:
+    return _bare(steps).opened
 
 
 def openings(it) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -106,10 +120,10 @@ def openings(it) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
         ages = np.insert(ages, k, it.age)
         told.insert(k, (*steps[:k], _step(it, it.age)))
     laid = ageless(it)
-    held = [widest(_opened(laid, _alike(each))) for each in told]
-    return ages, np.array(held), np.array([widest(bare(each)) for each in told])
+    told = [_alike(each) for each in told]
+    held = [_widest(_rest(laid, each)) for each in told]
+    return ages, np.array(held), np.array([_widest(_bare_rest(each)) for each in told])
 
 
-def widest(state: CrackState) -> float:
-    """Greatest opening of a crack [mm]."""
-    return max(float(state.opening.max()), 0.0)
+def _widest(rest: Opened) -> float:
+    return max(float(rest.q[: len(rest.greatest)].max()), 0.0)

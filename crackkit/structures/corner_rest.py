@@ -6,6 +6,7 @@ from crackkit.mechanics.cohesive_crack import cut_before
 from crackkit.mechanics.cohesive_law import CohesiveLaw, bridged_by_fibres
 from crackkit.mechanics.crack_at_load import eased_at_load, out_of_balance, quick_at_load
 from crackkit.mechanics.crack_carried_on import carried_on
+from crackkit.mechanics.crack_growth import Opened
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.structures.corner_ages import AtAge
@@ -28,7 +29,7 @@ def is_bare(it, line: Line) -> bool:
     return it.fibres == it.joint == "none" and not crossed(line, laid_bars(layout(it))).bars
 
 
-def as_laid(it, line: Line, now: AtAge, before: CrackState | None = None) -> CrackState:
+def as_laid(it, line: Line, now: AtAge, before: Opened | None = None) -> CrackState:
     """The crack of a CornerSlab at rest, as laid.
 
     Parameters
@@ -38,8 +39,8 @@ def as_laid(it, line: Line, now: AtAge, before: CrackState | None = None) -> Cra
         Which crack.
     now : AtAge
         Its concrete.
-    before : CrackState, optional
-        The same crack at an earlier age, from which it opens on.
+    before : Opened, optional
+        Where the same crack stood at an earlier age, from which it opens on.
     """
     bars = laid_bars(layout(it))
     law = _law(now, _fibres(it, now))
@@ -49,7 +50,7 @@ def as_laid(it, line: Line, now: AtAge, before: CrackState | None = None) -> Cra
     return CrackState(crack, _at_rest(crack, before))
 
 
-def bare_at(line: Line, now: AtAge, before: CrackState | None = None) -> CrackState:
+def bare_at(line: Line, now: AtAge, before: Opened | None = None) -> CrackState:
     """The same without bars, fibres and joint; the thickness does not matter then."""
     matter = Matter(now.modulus, 1.0, _law(now), 0.0, 0.0)
     crack = in_concrete(crossed(line, ()), matter, (), _loads(line, now))
@@ -65,9 +66,9 @@ def _loads(line: Line, now: AtAge) -> np.ndarray:
     return unit_loads(line, state, now.modulus, now.free)
 
 
-def _at_rest(crack, before: CrackState | None):
+def _at_rest(crack, before: Opened | None):
     """The crack under the whole load, or what comes close to it; see `is_settled`."""
-    found = None if before is None else carried_on(crack, 1.0, before.opened)
+    found = None if before is None else carried_on(crack, 1.0, before)
     if found is not None:
         return found
     try:
