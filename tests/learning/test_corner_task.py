@@ -193,6 +193,13 @@ def test_bars_that_are_too_few_yield(system):
 
 
 @SYSTEMS
+def test_of_bars_across_a_joint_no_more_are_asked_for(system):
+    thin = {"diagonals": {"SI": "10", "US": "#3"}[system], "diagonal_count": 1}
+    checks, _outcome = assessed(system, thin | JOINTED)
+    assert not checks["yield"].ok and "none across a joint" in checks["yield"].text
+
+
+@SYSTEMS
 def test_bars_along_a_side_need_cover_beside_it(system):
     near = {"edge_off": {"SI": 25.0, "US": INCH}[system]}
     checks, _outcome = assessed(system, beside(system) | ROUND | near)
