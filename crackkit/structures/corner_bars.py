@@ -162,10 +162,7 @@ def _inside(of: Form, start, end) -> list:
     """Pieces of a straight line that lie in concrete, with cover at their ends."""
     start, way = np.asarray(start, dtype=float), np.subtract(end, start)
     size = float(np.hypot(*way))
-    shares = [0.0, 1.0]
-    for loop in polygons(of):
-        shares += _cuts(start, way, loop)
-    shares = np.unique(np.clip(shares, 0.0, 1.0))
+    shares = np.unique([0.0, 1.0, *_cuts(of, start, way)])
     middles = start + 0.5 * (shares[1:] + shares[:-1])[:, None] * way
     there = _within(of, middles)
     pieces = []
@@ -192,28 +189,34 @@ def _off_the_rim(of: Form, start, way, piece: tuple[float, float]) -> tuple[floa
     return low, high
 
 
-def _cuts(start, way, loop) -> list[float]:
-    """Shares of a line at which it crosses a polygon."""
-    a, step = loop, np.roll(loop, -1, axis=0) - loop
+@lru_cache(maxsize=64)
+def _sides(of: Form) -> tuple[np.ndarray, np.ndarray]:
+    """Where the sides of all loops begin, and how they run [mm], each of shape (sides, 2)."""
+    loops = polygons(of)
+    steps = [np.roll(loop, -1, axis=0) - loop for loop in loops]
+    return np.concatenate(loops), np.concatenate(steps)
+
+
+def _cuts(of: Form, start, way) -> list[float]:
+    """Shares of a line at which it crosses a side."""
+    a, step = _sides(of)
     det = way[0] * step[:, 1] - way[1] * step[:, 0]
-    gap = a - start
-    with np.errstate(divide="ignore", invalid="ignore"):
-        on_line = (gap[:, 0] * step[:, 1] - gap[:, 1] * step[:, 0]) / det
-        on_side = (gap[:, 0] * way[1] - gap[:, 1] * way[0]) / det
-    return on_line[(on_side >= 0) & (on_side <= 1) & (abs(det) > 0)].tolist()
+    crossed = det != 0.0
+    gap, step, det = (a - start)[crossed], step[crossed], det[crossed]
+    on_line = (gap[:, 0] * step[:, 1] - gap[:, 1] * step[:, 0]) / det
+    on_side = (gap[:, 0] * way[1] - gap[:, 1] * way[0]) / det
+    hit = (on_side >= 0) & (on_side <= 1) & (on_line > 0) & (on_line < 1)
+    return on_line[hit].tolist()
 
 
 def _within(of: Form, places: np.ndarray) -> np.ndarray:
     """Which places lie in concrete: inside of the first loop and outside of the others."""
-    turns = np.zeros(len(places), dtype=int)
-    for loop in polygons(of):
-        a, b = loop, np.roll(loop, -1, axis=0)
-        x, y = places[:, 0, None], places[:, 1, None]
-        spans = (a[:, 1] > y) != (b[:, 1] > y)
-        with np.errstate(divide="ignore", invalid="ignore"):
-            at = a[:, 0] + (y - a[:, 1]) * (b[:, 0] - a[:, 0]) / (b[:, 1] - a[:, 1])
-        turns += np.sum(spans & (at > x), axis=1)
-    return turns % 2 == 1
+    a, step = _sides(of)
+    x, y = places[:, 0, None], places[:, 1, None]
+    spans = (a[:, 1] > y) != (a[:, 1] + step[:, 1] > y)
+    rise = np.where(step[:, 1] == 0.0, 1.0, step[:, 1])  # level sides span nothing
+    beyond = a[:, 0] + (y - a[:, 1]) * step[:, 0] / rise > x
+    return np.sum(spans & beyond, axis=1) % 2 == 1
 
 
 def _runs(shares: np.ndarray, there: np.ndarray):
