@@ -2,6 +2,7 @@
 
 import math
 from dataclasses import dataclass
+from functools import cache
 
 from crackkit.drawing.lettering import ASCENT, DESCENT, text_width
 from crackkit.drawing.palette import THEMES
@@ -29,6 +30,7 @@ class Box:
         return across > slack and down > slack
 
 
+@cache
 def width_of(text: str, role: str) -> float:
     """Width of words in a role [drawing units]; the same in every theme."""
     style = THEMES["light"].style(role)

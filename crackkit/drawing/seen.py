@@ -13,6 +13,11 @@ class Seen:
         return getattr(self.structure, name)
 
     @cached_property
+    def origin(self) -> float:
+        """Place that its reader counts from [mm from the left end]."""
+        return self.structure.origin
+
+    @cached_property
     def footings(self) -> tuple:
         """What carries it."""
         return self.structure.footings

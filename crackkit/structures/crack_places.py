@@ -66,7 +66,7 @@ def _crossing(stretched: Stretch, face: str, at: float, known: dict) -> Crossing
     if stretched.member.tapered:
         return crossing(stretched, face, at)
     layers = stretched.member.layers
-    bars = face, tuple(k for k, item in enumerate(layers) if item.start < at < item.end)
+    bars = face, tuple([k for k, item in enumerate(layers) if item.start < at < item.end])
     if bars not in known:
         known[bars] = crossing(stretched, face, at)
     return known[bars]
@@ -74,10 +74,11 @@ def _crossing(stretched: Stretch, face: str, at: float, known: dict) -> Crossing
 
 def cuts(stretched: Stretch, face: str, start: float, end: float) -> list[tuple[float, float]]:
     """Cut a cracked zone [mm] at the ends of the bars, and where bars stop to hold."""
-    ends = {place for item in stretched.member.layers for place in (item.start, item.end)}
+    ends = stretched.member.bar_ends
     if stretched.member.tapered:
-        ends |= _changes(stretched, face)
-    at = [start, *sorted(p for p in ends if start + SHORTEST < p < end - SHORTEST), end]
+        ends = sorted({*ends, *_changes(stretched, face)})
+    inside = slice(bisect_right(ends, start + SHORTEST), bisect_left(ends, end - SHORTEST))
+    at = [start, *ends[inside], end]
     return list(zip(at[:-1], at[1:], strict=True))
 
 

@@ -114,11 +114,11 @@ class _Arrangements:
 
     def __call__(self, face: str, place: float) -> Arrangement:
         k = self._nearest(place)
-        live, at = (side[:, k].tolist() for side in self.governs[face])
-        spans = tuple(n for n, on in enumerate(live, 1) if on)
+        live, at = self.governs[face]
+        spans = tuple([n for n, on in enumerate(live[:, k].tolist(), 1) if on])
         # a place that is not a number is that of a load that is away
-        places = tuple(None if p != p else p for p in at)
-        words = self._words(spans, tuple(self._span_of(p) for p in places))
+        places = tuple([None if p != p else p for p in at[:, k].tolist()])
+        words = self._words(spans, tuple([self._span_of(p) for p in places]))
         return Arrangement(spans, places, words, len(self.inner) + 1, self.moving)
 
     def _nearest(self, place: float) -> int:

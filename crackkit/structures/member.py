@@ -115,7 +115,7 @@ class Member:
         material = concrete(strength, depth, chosen["code"])
         return cls(length, section, layers, material, yield_strength, **chosen)
 
-    @property
+    @cached_property
     def tapered(self) -> bool:
         """Whether the depth changes along the member."""
         return bool(self.depths)
@@ -220,6 +220,11 @@ class Member:
             return straight, straight
         hooked = min(self.hooked_length(item), straight)
         return tuple(hooked if hook else straight for hook in item.hooks)
+
+    @cached_property
+    def bar_ends(self) -> list[float]:
+        """Places where bars begin or end [mm], from left to right."""
+        return sorted({place for item in self.layers for place in (item.start, item.end)})
 
     @cached_property
     def developing(self) -> tuple[tuple[float, float], ...]:

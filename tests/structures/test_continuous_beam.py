@@ -1,6 +1,7 @@
 """What must hold for floors over several spans: symmetry, superposition, coverage."""
 
 import dataclasses
+import pickle
 
 import numpy as np
 import pytest
@@ -235,3 +236,31 @@ def test_a_load_at_the_far_end_stays_on_a_floor_whose_spans_add_up_less_by_round
     bare = (Support(left_reach=0.0, right_reach=0.0),) * 4
     floor = ContinuousBeam(spans=spans, supports=bare, loads=(Traveller(1.0, far),))
     assert far > floor.length and floor.solve().verdict.key
+
+
+def test_what_a_floor_keeps_does_not_outlive_a_change():
+    one = floor()
+    one.solve()  # footings, places and loads have been asked for
+    changed = fields.fitted(one, {"spans.1.length": 6000.0})[0]
+    fresh = dataclasses.replace(
+        one, spans=(one.spans[0], Span(6000.0, True, 3, True, 300.0, 300.0), one.spans[2])
+    )
+    assert changed == fresh and changed != one
+    for name in ("places", "length", "own_weight", "held_by", "footings", "hung", "spread"):
+        assert getattr(changed, name) == getattr(fresh, name)
+    assert (changed.bottom_bars, changed.top_bars) == (fresh.bottom_bars, fresh.top_bars)
+    assert one.length == 15000.0 and changed.length == 16000.0
+
+
+def test_what_a_floor_keeps_does_not_tell_it_from_its_twin():
+    one, twin = floor(), floor()
+    one.solve()
+    assert one == twin and hash(one) == hash(twin)
+    again = pickle.loads(pickle.dumps(one))
+    assert again == one and again.footings == one.footings
+
+
+def test_inputs_are_listed_along_with_a_change():
+    changed, moved, items = fields.settled(floor(), {"spans.0.length": 3000.0})
+    assert (changed, moved) == fields.fitted(floor(), {"spans.0.length": 3000.0})
+    assert items == fields.inputs(changed)
