@@ -200,7 +200,9 @@ def in_concrete(unit: CohesiveCrack, matter: Matter, bars, loads, share=1.0) -> 
     met, pull = _pulling(unit, tuple(bars), matter.strength, matter.yield_strength)
     whole = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
     held = Held(unit.held.rows, unit.held.loads, unknowns)
-    return CohesiveCrack(body, matter.law, whole, met, held, pull)
+    crack = CohesiveCrack(body, matter.law, whole, met, held, pull)
+    vars(crack)["compliance"] = unit.compliance / scale  # no need to work it out anew
+    return crack
 
 
 @lru_cache(maxsize=48)

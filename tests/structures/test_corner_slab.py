@@ -377,3 +377,10 @@ def test_an_input_out_of_range_names_it():
         CornerSlab(thickness=20.0)
     with pytest.raises(InputError, match="Missing along"):
         CornerSlab(cut_length=5900.0)
+
+
+def test_the_compliance_carried_over_is_that_of_the_crack_itself():
+    steps = corner_history.steps_to(BARS, BARS.age)
+    crack = corner_history.opened(BARS, steps).crack
+    known = vars(crack).pop("compliance")
+    assert known == pytest.approx(crack.compliance, rel=1e-9, abs=1e-15)
