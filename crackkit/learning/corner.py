@@ -286,9 +286,9 @@ def _later_step(system: str, bare: dict) -> WalkStep:
         _("Tied again, with the two diagonal bars close by. What do they look like at two years?"),
         bare | close_bars(system) | {"age": SECOND},
         _(
-            "It has run in spite of them, {wide} wide, where a bare corner gapes by {plain}. Bars "
-            "delay the crack and trim it. As long as the floor is held and goes on shrinking, two "
-            "bars do not win: lay more of them, hold it less, or give it a joint."
+            "It has run in spite of them, {wide} at its widest, out beyond the bars; without them "
+            "{plain}. Bars delay the crack and trim it. As long as the floor is held and goes on "
+            "shrinking, two bars do not win: lay more of them, hold it less, or give it a joint."
         ).format(wide=wide, plain=plain),
         from_start=True,
     )

@@ -80,7 +80,7 @@ COURSE = (
     ),
     _lesson(
         "08_reentrant_corner",
-        25,
+        45,
         _("An inside corner"),
         _("say where a floor cracks at an inside corner, and lay the few bars that hold the crack"),
     ),

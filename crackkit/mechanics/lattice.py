@@ -23,7 +23,7 @@ from crackkit.words import _
 
 LIMITS = (
     _("It is an illustration: how wide a crack gapes is worked out in another way."),
-    _("Chance strews the points: another seed moves the crack."),
+    _("Chance strews the points: another concrete moves the crack."),
     _("Stretched it narrows by a third of its stretch or a little more; concrete by a fifth."),
     _("What it bears depends on the direction: pulled both ways at once it bears half again more."),
     _("Its bonds are long, and weaker for it: far from the corner they give way too early."),

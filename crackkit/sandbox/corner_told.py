@@ -108,7 +108,7 @@ def _still(outcome, system: str) -> str:
     ways = {
         "joint": _("Nowhere but at the joint: it opens by {w}."),
         "saw": _("Nowhere but under the saw cut: it opens by {w}."),
-        "none": _("No crack runs. At the corner it tears by {w}, and no farther."),
+        "none": _("No crack runs. At the corner it tears by {w} at most, and no farther."),
     }
     return ways[joint].format(w=shown(crack.widest, "width", system))
 

@@ -98,7 +98,7 @@ def numbers(it, state: Cornered) -> tuple[Told, ...]:
     return (
         Told("free", _("wants to shrink by"), state.free, "strain"),
         Told("share", _("pull at the corner over strength"), state.share, "ratio"),
-        Told("widest", _("crack at the corner"), opening, "width"),
+        Told("widest", _("crack at its widest"), opening, "width"),
         Told("bare", _("without bars"), float(state.crack.bare.max()), "width"),
         Told("steel", _("stress in the bars"), state.steel_stress, "stress"),
         Told("mass", _("bars weigh"), it.mass, "mass"),
