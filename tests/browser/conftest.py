@@ -137,13 +137,18 @@ def _forget_the_learner(kept: Path) -> None:
             shutil.rmtree(one) if one.is_dir() else one.unlink()
 
 
+def heard(page: LessonPage):
+    """Give an open page to one test; an error on the page or in the kernel fails that test."""
+    yield page
+    troubles, page.troubles = page.troubles, []
+    assert not troubles, "errors on the page or in the kernel:\n" + "\n".join(troubles)
+
+
 @pytest.fixture
 def lesson(opened):
     """Give the open lesson; an error on the page or in the kernel fails the test."""
     opened.page.set_viewport_size({"width": 1280, "height": 900})
-    yield opened
-    troubles, opened.troubles = opened.troubles, []
-    assert not troubles, "errors on the page or in the kernel:\n" + "\n".join(troubles)
+    yield from heard(opened)
 
 
 @pytest.fixture

@@ -33,9 +33,11 @@ class PanelPage:
         self.lesson.wait_until_idle()
 
     def choose(self, name: str, value: str) -> None:
-        """Choose units or theme."""
-        self.root.locator(f"select[data-act='{name}']").select_option(value)
-        self.lesson.wait_until_idle()
+        """Choose units or theme; what is chosen already stays, as for a reader."""
+        menu = self.root.locator(f"select[data-act='{name}']")
+        if menu.input_value() != value:
+            menu.select_option(value)
+            self.lesson.wait_until_idle()
 
     def walk_through(self) -> int:
         """Walk from where the walk stands to its end; give how many steps that took."""

@@ -4,6 +4,8 @@ import nbformat
 import pytest
 
 from crackkit.launch.places import PROJECT
+from tests.browser.conftest import PICTURES, heard
+from tests.browser.lesson_page import LessonPage
 
 CELLS = (
     "from crackkit.panels import Predict, Quiz, Task\n"
@@ -16,9 +18,9 @@ CELLS = (
 )
 
 
-@pytest.fixture
-def exercises(lesson_page):
-    """Open a page with one exercise of each kind."""
+@pytest.fixture(scope="module")
+def written():
+    """Write a notebook with one exercise of each kind."""
     kernel = {"name": "python3", "display_name": "Python 3 (ipykernel)", "language": "python"}
     book = nbformat.v4.new_notebook(
         metadata={"kernelspec": kernel, "crackkit": {"autostart": True}},
@@ -27,7 +29,27 @@ def exercises(lesson_page):
     file = PROJECT / "out" / "browser" / "exercises.ipynb"
     file.parent.mkdir(parents=True, exist_ok=True)
     nbformat.write(book, file)
-    return lesson_page.open(file)
+    return file
+
+
+@pytest.fixture(scope="module")
+def shown(written, server, browser_window):
+    """Open its page once: a kernel starts slowly."""
+    page = LessonPage(browser_window.new_page(), server, PICTURES / "exercises")
+    try:
+        yield page.open(written)
+    finally:
+        page.close()
+
+
+@pytest.fixture
+def exercises(shown):
+    """Give the open page, nothing called yet."""
+    shown.page.set_viewport_size({"width": 1280, "height": 900})
+    for again in reversed(shown.page.locator(".ck-predict [data-act=again]:visible").all()):
+        again.click()
+        shown.wait_until_idle()
+    yield from heard(shown)
 
 
 def strip(page, face: str):
@@ -63,6 +85,7 @@ def test_a_prediction_can_be_made_by_keyboard_alone(exercises):
     page = exercises.page
     strip(page, "top").focus()
     page.keyboard.press("ArrowDown")  # to the bottom face
+    page.keyboard.press("Home")
     page.keyboard.press("Space")
     for _cell in range(23):
         page.keyboard.press("Shift+ArrowRight")

@@ -173,7 +173,9 @@ def test_a_question_is_answered_and_the_reason_given(lesson):
 @pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size[0]}px")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 @pytest.mark.parametrize("units", ["SI", "US"])
-def test_no_words_overlap_on_the_page(panel, size, theme, units):
+def test_no_words_overlap_on_the_page(lesson, size, theme, units):
+    panel = PanelPage(lesson)
+    panel.act("reset")
     panel.page.set_viewport_size({"width": size[0], "height": size[1]})
     panel.choose("units", units)
     panel.choose("theme", theme)

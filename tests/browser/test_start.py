@@ -5,24 +5,10 @@ import urllib.request
 
 import pytest
 
-from crackkit.launch.places import LESSONS
-
-FETCHED = "() => performance.getEntriesByType('resource').map(entry => entry.name)"
 QUIET = {
     "notification": {"fetchNews": "false", "checkForUpdates": False},
     "kernels-settings": {"commsOverSubshells": "disabled"},
 }
-
-
-def test_the_first_lesson_starts_without_a_click_and_asks_nobody_else(open_lesson):
-    lesson = open_lesson("00_start_here")
-    lesson.screenshot("start")
-    page = lesson.page
-    assert page.locator(".jp-OutputArea-output").count() > 0
-    assert page.locator(".jp-Dialog, .Toastify__toast").count() == 0
-    assert page.evaluate("jupyterapp.shell.currentWidget.model.dirty") is False
-    home = page.evaluate("location.origin")
-    assert [name for name in page.evaluate(FETCHED) if not name.startswith((home, "data:"))] == []
 
 
 def test_a_long_lesson_is_shown_from_its_beginning(open_lesson):
@@ -34,18 +20,6 @@ def test_a_long_lesson_is_shown_from_its_beginning(open_lesson):
     assert lesson.page.evaluate("jupyterapp.shell.currentWidget.content.activeCellIndex") == 0
 
 
-def test_saving_a_lesson_leaves_it_as_it_was_handed_out(open_lesson):
-    file = LESSONS / "00_start_here.ipynb"
-    before = file.read_bytes()
-    page = open_lesson(file.name).page
-    try:
-        page.evaluate("jupyterapp.commands.execute('docmanager:save')")
-        page.wait_for_timeout(500)
-        assert file.read_text("utf-8") == before.decode()
-    finally:
-        file.write_bytes(before)
-
-
 @pytest.mark.parametrize("plugin", QUIET)
 def test_the_page_is_quiet_without_any_setting_of_the_reader(server, plugin):
     address = f"http://127.0.0.1:{server.port}/lab/api/settings/@jupyterlab/apputils-extension"
@@ -55,3 +29,33 @@ def test_the_page_is_quiet_without_any_setting_of_the_reader(server, plugin):
     with urllib.request.urlopen(request) as answer:
         properties = json.load(answer)["schema"]["properties"]
     assert {name: properties[name]["default"] for name in QUIET[plugin]} == QUIET[plugin]
+
+
+def shown_by_the_page(page, name):
+    """Go to a notebook as a link does, and wait until it is the one in view."""
+    page.evaluate(
+        "async path => { await jupyterapp.commands.execute('docmanager:open', { path }); }",
+        f"lessons/{name}.ipynb",
+    )
+    page.wait_for_function(
+        "name => jupyterapp.shell.currentWidget.context.path.includes(name)", arg=name
+    )
+
+
+def test_a_lesson_that_is_already_open_follows_a_choice_made_on_the_start_page(open_lesson):
+    lesson = open_lesson("02_simple_beam")
+    page = lesson.page
+    before = page.locator(".ck-picture svg").first.text_content()
+    shown_by_the_page(page, "00_start_here")
+    lesson.wait_until_run()
+    other = page.locator(".ck-start [data-act=units]:not(:checked)")
+    wanted = other.get_attribute("value")
+    other.check()
+    lesson.wait_until_idle()
+    shown_by_the_page(page, "02_simple_beam")
+    page.wait_for_function(
+        "before => document.querySelector('.ck-picture svg').textContent !== before", arg=before
+    )
+    lesson.wait_until_idle()
+    lesson.screenshot("followed")
+    assert page.locator("select[data-act=units]").first.input_value() == wanted

@@ -1,5 +1,9 @@
 """The start page and a derivation in the real page: keys, links, mathematics."""
 
+from crackkit.launch.places import LESSONS
+
+LESSON = "00_start_here"
+FETCHED = "() => performance.getEntriesByType('resource').map(entry => entry.name)"
 WHY = """
 from crackkit.learning.simple_beam import canteen_beam
 from crackkit.panels.why import Why
@@ -7,23 +11,30 @@ Why(canteen_beam().solve())
 """
 
 
-def test_a_lesson_opens_from_the_keyboard_in_the_same_calm_page(open_lesson):
-    lesson = open_lesson("00_start_here")
+def test_the_first_lesson_starts_without_a_click_and_asks_nobody_else(lesson):
+    lesson.screenshot("start")
     page = lesson.page
-    link = page.locator(".ck-start a", has_text="Your own beam")
-    address = link.get_attribute("href")
-    assert address == "/doc/tree/lessons/10_sandbox.ipynb"
-    link.focus()
-    page.keyboard.press("Enter")
-    page.wait_for_function(
-        "jupyterapp.shell.currentWidget.context.path.endsWith('10_sandbox.ipynb')"
-    )
-    lesson.wait_until_run()
-    assert page.url.endswith(address)
+    assert page.locator(".jp-OutputArea-output").count() > 0
+    assert page.locator(".jp-Dialog, .Toastify__toast").count() == 0
+    assert page.evaluate("jupyterapp.shell.currentWidget.model.dirty") is False
+    home = page.evaluate("location.origin")
+    assert [name for name in page.evaluate(FETCHED) if not name.startswith((home, "data:"))] == []
 
 
-def test_starting_afresh_asks_once_more_and_can_be_left_with_escape(open_lesson):
-    page = open_lesson("00_start_here").page
+def test_saving_a_lesson_leaves_it_as_it_was_handed_out(lesson):
+    file = LESSONS / f"{LESSON}.ipynb"
+    before = file.read_bytes()
+    page = lesson.page
+    try:
+        page.evaluate("jupyterapp.commands.execute('docmanager:save')")
+        page.wait_for_timeout(500)
+        assert file.read_text("utf-8") == before.decode()
+    finally:
+        file.write_bytes(before)
+
+
+def test_starting_afresh_asks_once_more_and_can_be_left_with_escape(lesson):
+    page = lesson.page
     page.locator("[data-act=ask]").focus()
     page.keyboard.press("Enter")
     assert page.locator(".ck-sure").is_visible()
@@ -33,8 +44,7 @@ def test_starting_afresh_asks_once_more_and_can_be_left_with_escape(open_lesson)
     assert page.evaluate("document.activeElement.dataset.act") == "ask"
 
 
-def test_units_are_chosen_with_the_arrow_keys(open_lesson):
-    lesson = open_lesson("00_start_here")
+def test_units_are_chosen_with_the_arrow_keys(lesson):
     chosen = lesson.page.locator(".ck-start input[name]:checked").first
     before = chosen.get_attribute("value")
     chosen.focus()
@@ -43,10 +53,10 @@ def test_units_are_chosen_with_the_arrow_keys(open_lesson):
     assert lesson.page.locator(".ck-start input:checked").first.get_attribute("value") != before
     lesson.page.keyboard.press("ArrowUp")
     lesson.wait_until_idle()
+    assert lesson.page.locator(".ck-start input:checked").first.get_attribute("value") == before
 
 
-def test_the_mathematics_is_typeset_when_unfolded(open_lesson):
-    lesson = open_lesson("00_start_here")
+def test_the_mathematics_is_typeset_when_unfolded(lesson):
     page = lesson.page
     page.evaluate(
         "async source => { const app = jupyterapp; const book = app.shell.currentWidget.content;"
@@ -61,34 +71,21 @@ def test_the_mathematics_is_typeset_when_unfolded(open_lesson):
     page.locator(".ck-why .ck-math mjx-container").nth(6).wait_for()
     lesson.screenshot("why")
     assert page.locator(".ck-why .ck-result", has_text="as shown above").count() == 4
-    page.evaluate("jupyterapp.shell.currentWidget.model.dirty = false")
-
-
-def shown_by_the_page(page, name):
-    """Go to a notebook as a link does, and wait until it is the one in view."""
     page.evaluate(
-        "async path => { await jupyterapp.commands.execute('docmanager:open', { path }); }",
-        f"lessons/{name}.ipynb",
-    )
-    page.wait_for_function(
-        "name => jupyterapp.shell.currentWidget.context.path.includes(name)", arg=name
+        "async () => { await jupyterapp.commands.execute('notebook:delete-cell');"
+        " jupyterapp.shell.currentWidget.model.dirty = false; }"
     )
 
 
-def test_a_lesson_that_is_already_open_follows_a_choice_made_on_the_start_page(open_lesson):
-    lesson = open_lesson("02_simple_beam")
+def test_a_lesson_opens_from_the_keyboard_in_the_same_calm_page(lesson):
     page = lesson.page
-    before = page.locator(".ck-picture svg").first.text_content()
-    shown_by_the_page(page, "00_start_here")
-    lesson.wait_until_run()
-    page.locator(".ck-start [data-act=units]:not(:checked)").check()
-    lesson.wait_until_idle()
-    shown_by_the_page(page, "02_simple_beam")
+    link = page.locator(".ck-start a", has_text="Your own beam")
+    address = link.get_attribute("href")
+    assert address == "/doc/tree/lessons/10_sandbox.ipynb"
+    link.focus()
+    page.keyboard.press("Enter")
     page.wait_for_function(
-        "before => document.querySelector('.ck-picture svg').textContent !== before", arg=before
+        "jupyterapp.shell.currentWidget.context.path.endsWith('10_sandbox.ipynb')"
     )
-    lesson.wait_until_idle()
-    lesson.screenshot("followed")
-    assert page.locator("select[data-act=units]").first.input_value() == "US"
-    page.locator("select[data-act=units]").first.select_option("SI")
-    lesson.wait_until_idle()
+    lesson.wait_until_run()
+    assert page.url.endswith(address)
