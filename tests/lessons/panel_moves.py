@@ -6,6 +6,9 @@ from itertools import chain, count
 
 # Between the two ends; that no input in range fails is what the structures' own tests show.
 STEPS = {"set": 7, "drag": 3}
+# The same control in a second panel of a notebook: what the panel makes of it is seen at its ends,
+# what lies between was tried in the first.
+AGAIN = 1
 _handle = re.compile(r"<g[^>]*\bck-handle\b[^>]*>")
 _attribute = re.compile(r'([\w-]+)="([^"]*)"')
 # What the page's fixed buttons send; the last of each kind brings the panel back.
@@ -20,7 +23,7 @@ def is_panel(model: dict) -> bool:
     return "topics" in model and "changes" in model
 
 
-def panel_moves(model: dict) -> Iterator[dict]:
+def panel_moves(model: dict, tried: set | None = None) -> Iterator[dict]:
     """Give every message: controls, handles on the picture, the guided walk, buttons.
 
     Parameters
@@ -28,12 +31,18 @@ def panel_moves(model: dict) -> Iterator[dict]:
     model : dict
         The panel's state, kept up to date by the caller while the messages are sent: the bounds
         of one control may depend on another.
+    tried : set or None
+        Controls that panels of the same notebook have sent over their whole range before, with
+        that range; those of this panel are added. None: no other panel was there.
     """
-    number = count(1)
+    number, tried = count(1), set() if tried is None else tried
     for kind, path, value in [*_positions(model), *_positions_of_handles(model)]:
-        for one in value if isinstance(value, list) else _steps(model, path, kind):
+        offered = {str(one) for one in value or _range(model, path, kind)[:2]}
+        control = (kind, path, frozenset(offered))
+        for one in _values(model, path, kind, value, control in tried):
             changes = {"n": next(number), "set": {}, "drag": {}} | {kind: {path: one}}
             yield {"method": "update", "state": {"changes": changes}, "buffer_paths": []}
+        tried.add(control)
     buttons = ((name, None) for name, _label in model["buttons"])
     for name, value in chain(_walk(model), _places(model), _acts, buttons):
         content = {"kind": "act", "name": name, "value": value}
@@ -61,13 +70,25 @@ def _positions_of_handles(model: dict) -> list[tuple]:
     return [("drag", handle["data-path"], None) for handle in dragged]
 
 
-def _steps(model: dict, path: str, kind: str) -> Iterator[float]:
-    low, high, now = _bounds(model, path) if kind == "set" else _reach(model, path)
+def _values(model: dict, path: str, kind: str, listed: list | None, again: bool) -> Iterator:
+    if listed is None:
+        yield from _steps(model, path, kind, AGAIN if again else STEPS[kind])
+    elif again and len(listed) > 3:
+        yield from (listed[0], *listed[-2:])
+    else:
+        yield from listed
+
+
+def _steps(model: dict, path: str, kind: str, steps: int) -> Iterator[float]:
+    low, high, now = _range(model, path, kind)
     yield from (low, high)
-    steps = STEPS[kind]
     for part in range(1, steps + 1):
         yield low + (high - low) * part / (steps + 1)
     yield now
+
+
+def _range(model: dict, path: str, kind: str) -> tuple[float, float, float]:
+    return _bounds(model, path) if kind == "set" else _reach(model, path)
 
 
 def _bounds(model: dict, path: str) -> tuple[float, float, float]:

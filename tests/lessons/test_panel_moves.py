@@ -64,6 +64,22 @@ def test_every_choice_and_both_sides_of_a_switch_are_tried(panel):
     assert sent(panel, "set", "hooked") == [True, False]
 
 
+def test_a_control_tried_in_another_panel_goes_to_its_ends_only_unless_its_range_is_new(panel):
+    tried = set()
+    list(panel_moves(panel, tried))
+    panel["topics"][0]["rows"].append({"path": "depth", "kind": "slider"})
+    panel["values"]["depth"], panel["bounds"]["depth"] = [300.0, ""], [100.0, 900.0, 10.0]
+    again = [m["state"]["changes"] for m in panel_moves(panel, tried) if "state" in m]
+    spans = [change["set"]["span"] for change in again if "span" in change["set"]]
+    assert spans == [2.0, 8.0, 5.0, 5.0]
+    assert [c["set"]["bars"] for c in again if "bars" in c["set"]] == ["#4", "#5", "#4"]
+    assert [c["drag"]["load"] for c in again if "load" in c["drag"]] == [1.0, 3.0, 2.0, 2.0]
+    assert sum("depth" in change["set"] for change in again) == 10
+    panel["bounds"]["span"] = [2.0, 9.0, 0.1]
+    again = [m["state"]["changes"] for m in panel_moves(panel, tried) if "state" in m]
+    assert sum("span" in change["set"] for change in again) == 10
+
+
 def test_a_handle_is_dragged_to_both_ends_and_back(panel):
     values = sent(panel, "drag", "load")
     assert (min(values), max(values), values[-1]) == (1.0, 3.0, 2.0)

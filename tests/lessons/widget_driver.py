@@ -57,13 +57,13 @@ class Session:
 
     def move_everything(self) -> None:
         """Move every control, buttons last, and then those that came to light meanwhile."""
-        moved: set[str] = set()
+        moved, tried = set(), set()
         for _round in range(ROUNDS):
             new = [model for model in self.models if model not in moved]
             new.sort(key=lambda model: self.models[model].get("_model_name") == "ButtonModel")
             for model in new:
                 state = self.models[model]
-                for message in (panel_moves if is_panel(state) else moves)(state):
+                for message in panel_moves(state, tried) if is_panel(state) else moves(state):
                     self.move(model, message)
             moved.update(new)
 
