@@ -1,11 +1,13 @@
 """Meshes: whole, without overlap, with the outline for their rim, fine where it was asked."""
 
+import os
 from collections import Counter
+from functools import cache
 from math import factorial
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import given, seed, settings
 from hypothesis import strategies as st
 
 from crackkit.mechanics.plane_bodies import l_slab, rectangle, slab_with_opening
@@ -23,30 +25,35 @@ from tests.mechanics.plane_meshes import (
     stretch,
 )
 
-some = settings(max_examples=25)  # a mesh takes its time
+# A mesh takes its time: each run draws bodies and sizes of its own, the same for all tests here.
+RUN = int.from_bytes(os.urandom(4))
+some = settings(max_examples=30)
+meshed = cache(mesh)
 
 
-@some
-@given(BODIES, SIZES)
+def drawn(test):
+    """Draw what all tests of this run are given."""
+    return seed(RUN)(some(given(BODIES, SIZES)(test)))
+
+
+@drawn
 def test_no_triangle_is_turned_over(body, size):
-    made = mesh(body, size)
+    made = meshed(body, size)
     assert corner_area(made).min() > 0
     assert stretch(made)[0].min() > 0
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_the_triangles_fill_the_body(body, size):
-    grown, weights = stretch(mesh(body, size))
+    grown, weights = stretch(meshed(body, size))
     # A parabola through three points of an arc is off by the fourth power of its angle.
     tolerance = 3e-6 if any(side.turn for side in body.sides) else 1e-12
     assert (grown @ weights).sum() == pytest.approx(body.area, rel=tolerance)
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_the_rim_is_the_outline(body, size):
-    made = mesh(body, size)
+    made = meshed(body, size)
     times = Counter(map(frozenset, edges_of(made).tolist()))
     assert set(times.values()) <= {1, 2}
     rim = {edge for edge, count in times.items() if count == 1}
@@ -55,10 +62,9 @@ def test_the_rim_is_the_outline(body, size):
     assert set(named) == rim
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_each_side_is_followed_from_end_to_end_with_the_body_on_the_left(body, size):
-    made = mesh(body, size)
+    made = meshed(body, size)
     walked = set(map(tuple, edges_of(made).tolist()))
     assert list(made.sides) == [side.name for side in body.sides]
     for side in body.sides:
@@ -69,10 +75,9 @@ def test_each_side_is_followed_from_end_to_end_with_the_body_on_the_left(body, s
         assert set(map(tuple, edges[:, :2].tolist())) <= walked
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_nodes_on_a_side_lie_on_its_line_or_circle(body, size):
-    made = mesh(body, size)
+    made = meshed(body, size)
     for side in body.sides:
         z = made.points[np.unique(made.sides[side.name])] @ np.array([1.0, 1j])
         if side.turn:
@@ -82,10 +87,9 @@ def test_nodes_on_a_side_lie_on_its_line_or_circle(body, size):
         assert abs(off).max() < 1e-6
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_middles_of_straight_sides_are_in_their_middle(body, size):
-    made = mesh(body, size)
+    made = meshed(body, size)
     corners = made.points[made.triangles[:, :3]]
     middles = made.points[made.triangles[:, 3:]]
     bent = {node for side in body.sides if side.turn for node in made.sides[side.name][:, 2]}
@@ -94,10 +98,9 @@ def test_middles_of_straight_sides_are_in_their_middle(body, size):
     assert middles[straight] == pytest.approx(halfway[straight], abs=1e-9)
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_eulers_number_counts_the_holes(body, size):
-    made = mesh(body, size)
+    made = meshed(body, size)
     edges = {frozenset(edge) for edge in edges_of(made).tolist()}
     corners = np.unique(made.triangles[:, :3]).size
     assert corners - len(edges) + len(made.triangles) == 1 - (len(body.loops) - 1)
@@ -107,31 +110,28 @@ def test_eulers_number_counts_the_holes(body, size):
 @some
 @given(BODIES, SIZES, st.integers(0, 2**32 - 1))
 def test_a_place_lies_in_one_triangle_or_outside(body, size, seed):
-    made = mesh(body, size)
+    made = meshed(body, size)
     places = np.random.default_rng(seed).uniform(*body.box, (300, 2))
     assert holders(made, places).max() == 1
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_no_triangle_is_flat(body, size):
-    angles = np.degrees(least_angles(mesh(body, size)))
+    angles = np.degrees(least_angles(meshed(body, size)))
     assert angles.min() > (18.0 if size.ratio <= 1.5 else 15.0)
     assert np.median(angles) > 40.0
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_the_same_again_gives_the_same_mesh(body, size):
-    one, two = mesh(body, size), mesh(body, size)
+    one, two = mesh(body, size), meshed(body, size)
     assert np.array_equal(one.points, two.points)
     assert np.array_equal(one.triangles, two.triangles)
 
 
-@some
-@given(BODIES, SIZES)
+@drawn
 def test_triangles_are_small_where_asked_and_grow_no_faster_than_asked(body, size):
-    made = mesh(body, size)
+    made = meshed(body, size)
     corners = body.inside_corners
     ends = made.points[edges_of(made)]
     length, middle = np.hypot(*(ends[:, 1] - ends[:, 0]).T), ends.mean(axis=1)

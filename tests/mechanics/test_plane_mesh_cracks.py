@@ -34,7 +34,7 @@ CRACKS = {
 }  # fmt: skip
 
 
-@pytest.fixture(params=CRACKS)
+@pytest.fixture(scope="module", params=CRACKS)
 def split(request):
     body, crack, through = CRACKS[request.param]
     return body, np.array(crack), through, mesh(body, MeshSize(), corners=(), crack=crack)
