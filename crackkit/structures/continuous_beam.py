@@ -242,9 +242,10 @@ class ContinuousBeam:
         spans, supports = self.spans, self.supports
         more, less = {}, {}
         if len(spans) < MOST_SPANS:
+            # copies: what may be set of a span or support is looked up by which one it is
             more = {
-                "spans": (*spans, spans[-1]),
-                "supports": (*supports[:-1], *supports[-2:-1] * 2),
+                "spans": (*spans, replace(spans[-1])),
+                "supports": (*supports[:-1], replace(supports[-2]), supports[-1]),
             }
         if len(spans) > 2:
             less = {"spans": spans[:-1], "supports": (*supports[:-2], supports[-1])}

@@ -264,3 +264,13 @@ def test_inputs_are_listed_along_with_a_change():
     changed, moved, items = fields.settled(floor(), {"spans.0.length": 3000.0})
     assert (changed, moved) == fields.fitted(floor(), {"spans.0.length": 3000.0})
     assert items == fields.inputs(changed)
+
+
+def test_one_more_span_has_the_ranges_of_a_floor_made_so():
+    one = floor(supports=(*floor().supports[:-1], Support(sunk=4.0, left_reach=600.0)))
+    more = next(count.changes for count in one.counts if count.act == "add_span")
+    longer = fields.fitted(one, more)[0]
+    made = ContinuousBeam(**{f.name: getattr(longer, f.name) for f in dataclasses.fields(longer)})
+    ranges = [(item.path, item.low, item.high) for item in fields.inputs(longer)]
+    assert ranges == [(item.path, item.low, item.high) for item in fields.inputs(made)]
+    assert longer.supports[-1] == one.supports[-1] and longer.supports[-2] == one.supports[-2]
