@@ -71,12 +71,13 @@ def complaints(picture: Picture) -> list[str]:
 def leaving_cards(picture: Picture) -> list[str]:
     """Words that begin on a card but do not end on it."""
     cards = [
-        s.points for s in every_shape(picture.shapes) if isinstance(s, Polygon) and s.role == "card"
+        (*s.points.min(axis=0).tolist(), *s.points.max(axis=0).tolist())
+        for s in every_shape(picture.shapes)
+        if isinstance(s, Polygon) and s.role == "card"
     ]
     found = []
     for one in labels.text_boxes(picture):
-        for corners in cards:
-            (left, top), (right, bottom) = corners.min(axis=0), corners.max(axis=0)
+        for left, top, right, bottom in cards:
             starts = left <= one.left <= right and top <= one.top <= bottom
             if starts and (one.right > right or one.bottom > bottom + 1.0):
                 found.append(f"'{one.text}' leaves its card")

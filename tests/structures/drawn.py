@@ -1,5 +1,7 @@
 """Any structure at all: inputs drawn anywhere in the ranges that the structure itself declares."""
 
+from functools import lru_cache
+
 from hypothesis import strategies as st
 
 from crackkit.structures import fields
@@ -8,11 +10,19 @@ from crackkit.structures import fields
 def values(item: fields.Input):
     """Any value that one input may have, its ends often."""
     if item.declared.choices:
-        return st.sampled_from([value for value, _label in item.declared.choices])
+        return _one_of(tuple(value for value, _label in item.declared.choices))
     if item.declared.quantity == "count":
         return st.integers(int(item.low), int(item.high))
-    ends = st.sampled_from([item.low, item.high])
-    return st.one_of(st.floats(item.low, item.high), ends)
+    return _between(item.low, item.high)
+
+
+# To make a strategy takes longer than to draw from it: the same one is made once.
+_one_of = lru_cache(2000, typed=True)(st.sampled_from)
+
+
+@lru_cache(2000)
+def _between(low: float, high: float):
+    return st.one_of(st.floats(low, high), st.sampled_from([low, high]))
 
 
 def anywhere(draw, start, fixed: dict):
