@@ -1,5 +1,7 @@
 """The working as rows of words: symbol, formula, numbers put in, value with unit, clause."""
 
+import math
+from decimal import Decimal
 from itertools import groupby
 from typing import NamedTuple
 
@@ -10,6 +12,7 @@ from crackkit.words import _
 
 # The formulas are evaluated in N, mm, MPa whatever the answers are shown in.
 MOST = 5  # digits of a value
+LEAST = 3  # digits that count, however small it is
 NOTE = _("Numbers are put into the formulas in N, mm and MPa, unless a heading names other units.")
 
 
@@ -84,22 +87,23 @@ def _value(step, system: str) -> str:
     if isinstance(step.value, str):
         return step.value
     if step.quantity not in QUANTITIES:
-        return f"{step.value:.4g}"
+        return f"{Decimal(f'{step.value:.4g}'):f}"  # no powers of ten, as people write it
     here = _precise(step, system)
-    if system == SI:
+    if system == SI or here == _precise(step, SI):
         return here
     # as it goes into the formulas, so that they can be checked, then in the reader's units
     return f"{_precise(step, SI)} = {here}"
 
 
 def _precise(step, system: str) -> str:
-    """Write a value with about four digits: enough to follow a calculation by hand."""
+    """Write a value with three or four digits: enough to follow a calculation by hand."""
     way = getattr(QUANTITIES[step.quantity], system)
     number = (step.value - way.zero) / way.factor
     if not number:
         return shown(step.value, step.quantity, system)
     whole = len(str(int(abs(number))))
-    # no more than is known: a modulus of millions of psi is none to the pound
-    number = round(number, MOST - whole)
-    decimals = max(min(way.decimals, MOST - whole), 4 - whole, 0)
+    if whole > MOST:  # no more than is known: a modulus of millions of psi is none to the pound
+        number = round(number, MOST - whole)
+    least = LEAST - 1 - math.floor(math.log10(abs(number)))
+    decimals = max(min(way.decimals, MOST - whole), 4 - whole, least, 0)
     return f"{digits(number, decimals)}\u202f{way.label}".rstrip("\u202f")
