@@ -16,8 +16,8 @@ from crackkit.learning.choices import (
     width_text,
     wrong,
 )
+from crackkit.learning.telling import shown
 from crackkit.structures.outcome import UNHELD
-from crackkit.units import shown
 from crackkit.words import _
 
 

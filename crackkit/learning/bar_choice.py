@@ -10,7 +10,7 @@ from crackkit.learning.choice_steps import (
     thinner_still_step,
 )
 from crackkit.learning.finish import Needs
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.crack_control import CrackControl
 from crackkit.structures.fields import fitted
 from crackkit.structures.outcome import TIGHT, TOO_WIDE
@@ -81,8 +81,12 @@ def fine_slab(system: str = "SI") -> CrackControl:
     return thinner(slab(system), 2)
 
 
-def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+def walk(system: str = "SI") -> Walk:
     """Give the guided walk through the panel."""
+    return Walk(_steps, system)
+
+
+def _steps(system: str) -> tuple[WalkStep, ...]:
     first, second, fine = slab(system), thinner(slab(system)), fine_slab(system)
     less, _usual, more = COVER[system]
     start = _start(fine)

@@ -3,12 +3,12 @@
 from dataclasses import replace
 
 from crackkit.learning.finish import Needs
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.telling import briefly, shown
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.anchored_bars import AnchoredBars
 from crackkit.structures.cantilever import ArmLoad, Cantilever
 from crackkit.structures.fields import fitted
 from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNHELD, YIELDS
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, KIP
 from crackkit.words import _
 
@@ -101,8 +101,12 @@ def on_floor(system: str) -> dict:
     }
 
 
-def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+def walk(system: str = "SI") -> Walk:
     """Give the guided walk through the panel."""
+    return Walk(_steps, system)
+
+
+def _steps(system: str) -> tuple[WalkStep, ...]:
     start = _start(system)
     return (
         _trodden_step(system),
@@ -166,7 +170,7 @@ def _trodden_step(system: str) -> WalkStep:
         _(
             "The crew walked on the top bars while the concrete came: tread them down by {far} "
             "(Trodden down by, under Top bars)."
-        ).format(far={"SI": _("50 mm"), "US": _("2 in")}[system]),
+        ).format(far=briefly(TRODDEN[system], "size", system)),
         {"top.drop": TRODDEN[system]},
         _(
             "The bars work on a shorter arm now, so the same load pulls them harder: the crack "
@@ -203,7 +207,7 @@ def _short_step(system: str, start: dict) -> WalkStep:
         _(
             "Top bars again, but straight, and only {far} into the wall. Watch how much they can "
             "build up at the root."
-        ).format(far={"SI": _("150 mm"), "US": _("6 in")}[system]),
+        ).format(far=briefly(SHORT[system], "size", system)),
         start | short,
         _(
             "A bar is only as strong as its grip behind the crack. In so short a length it slips "

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from crackkit.learning.bar_choice import COVER, fine_slab, slab, stress, width
 from crackkit.learning.choice_steps import DOSE
 from crackkit.learning.choices import Choice, Question, mat_text, right, width_text, wrong
+from crackkit.learning.telling import shown
 from crackkit.structures.crack_control import CrackControl
 from crackkit.structures.fields import fitted
-from crackkit.units import shown
 from crackkit.words import _
 
 

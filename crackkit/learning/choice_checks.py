@@ -1,10 +1,10 @@
 """Checks of a mat that was chosen: it holds, keeps cracks fine both ways, and can be built."""
 
 from crackkit.learning.check import HAIR, Check
+from crackkit.learning.telling import shown
 from crackkit.mechanics.bars import bar
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.structures.placing import least_gap
-from crackkit.units import shown
 from crackkit.words import _
 
 MOST_FIBRES = 30.0  # kg/m3, what the plant of the task can mix

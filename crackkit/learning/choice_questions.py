@@ -12,10 +12,10 @@ from crackkit.learning.choices import (
     width_text,
     wrong,
 )
-from crackkit.learning.mats_asked import SIZES, mat_of, pull_of, size_of, width_of
+from crackkit.learning.mats_asked import SIZES, STRIP, mat_of, pull_of, size_of, width_of
+from crackkit.learning.telling import shown, told_in
 from crackkit.mechanics.bars import bar
 from crackkit.structures.placing import least_gap
-from crackkit.units import shown
 from crackkit.units.quantities import INCH
 from crackkit.words import _
 
@@ -29,9 +29,9 @@ def area_of_a_mat(random, system):
     steel = size_of(random, system)
     spacing = drawn(random, "size", system, 90, 250)
     strip = mat_of(system, steel, spacing)
-    area = float(strip.main_bars().area)
+    area = float(strip.main_bars().area) * STRIP[told_in(system)] / STRIP[system]
     text = _("A mat has {mat}. How much steel is that {per}, counted in that one direction?")
-    text = text.format(mat=mat_text(steel, spacing, system), per=PER[system])
+    text = text.format(mat=mat_text(steel, spacing, system), per=PER[told_in(system)])
     square = steel.diameter**2 / steel.area * area
     apart((area, square, 2 * area))
     choices = _area_choices(area, square, steel.area, system)

@@ -1,10 +1,10 @@
 """The steps of the walk through a choice of bars: what to try, and what happened."""
 
 from crackkit.learning.choices import mat_text, width_text
+from crackkit.learning.telling import shown
 from crackkit.learning.walk import WalkStep
 from crackkit.structures.crack_control import CrackControl
 from crackkit.structures.fields import fitted
-from crackkit.units import shown
 from crackkit.words import _
 
 DOSE = "steel_20"

@@ -1,14 +1,16 @@
 """A question with its choices, and the fresh numbers it is asked with."""
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
 from random import Random
 
+from crackkit.learning.telling import shown, unit
 from crackkit.mechanics.bars import Bar, bar
 from crackkit.structures.anchored_bars import AnchoredBars
 from crackkit.structures.cantilever import ArmLoad, Cantilever
 from crackkit.structures.laid_bars import LaidBars
 from crackkit.structures.simple_beam import PointLoad, SimpleBeam
-from crackkit.units import inner, shown, slider_range, unit
+from crackkit.units import inner, slider_range
 from crackkit.words import _
 
 SIZES = {"SI": ("12", "14", "16", "20", "25", "28"), "US": ("#4", "#5", "#6", "#7", "#8", "#9")}
@@ -56,6 +58,9 @@ class Question:
         The member it is about, to be drawn without results.
     after : object or None
         The structure whose picture answers once a choice is made; None where words are enough.
+    again : callable or None
+        From a system of units to the same question, its choices in the same order, told in them;
+        it raises `Unclear` where two choices would read alike. None: it cannot be told again.
     """
 
     key: str
@@ -63,6 +68,7 @@ class Question:
     choices: tuple[Choice, ...]
     structure: object = None
     after: object = None
+    again: Callable[[str], "Question"] | None = field(default=None, compare=False, repr=False)
 
     @property
     def right(self) -> Choice:

@@ -3,10 +3,10 @@
 from dataclasses import replace
 
 from crackkit.learning.finish import Needs
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.telling import shown
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.wandering_crack import WanderingCrack
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _
 
@@ -140,8 +140,12 @@ def size_told(size: str) -> str:
     return size if size.startswith("#") else _("{n} mm").format(n=size)
 
 
-def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+def walk(system: str = "SI") -> Walk:
     """Give the guided walk through the panel."""
+    return Walk(_steps, system)
+
+
+def _steps(system: str) -> tuple[WalkStep, ...]:
     start = PLAIN | NO_BARS | WALL_BARS[system] | {"age": floor(system).age}
     bare = start | {"edges": "none"}
     return (

@@ -3,6 +3,7 @@
 from functools import lru_cache
 
 from crackkit.learning.choices import CODES, SLAB_STEEL, bars_text
+from crackkit.learning.telling import shown
 from crackkit.mechanics.bars import bar
 from crackkit.structures.corner_ages import at_age
 from crackkit.structures.corner_field import pulled_corners
@@ -10,7 +11,6 @@ from crackkit.structures.corner_restraint import restraint, uncracked
 from crackkit.structures.corner_shapes import form
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.cornered import Cornered
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _
 

@@ -12,7 +12,7 @@ from crackkit.learning.corner_asked import (
     floor_text,
     torn,
 )
-from crackkit.units import shown
+from crackkit.learning.telling import shown
 from crackkit.units.quantities import INCH
 from crackkit.words import _
 

@@ -23,9 +23,9 @@ from crackkit.learning.corner import (
     wall_floor,
     widest,
 )
+from crackkit.learning.telling import shown
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.outcome import TIGHT, UNCRACKED, Outcome
-from crackkit.units import shown
 from crackkit.words import _
 
 NEAR = 600.0  # mm: what lies nearer to a corner than that is at the corner

@@ -4,13 +4,13 @@ from dataclasses import replace
 from functools import lru_cache
 
 from crackkit.learning.check import HAIR, Check
+from crackkit.learning.telling import shown
 from crackkit.mechanics.bars import bar
 from crackkit.mechanics.cover import least_cover
 from crackkit.mechanics.crack_limits import limit
 from crackkit.structures.corner_bars import APART
 from crackkit.structures.cornered import Cornered
 from crackkit.structures.placing import least_gap
-from crackkit.units import shown
 from crackkit.units.quantities import INCH
 from crackkit.words import _
 

@@ -2,7 +2,7 @@
 
 from crackkit.learning import corner
 from crackkit.learning.comparison import Comparison, Variant
-from crackkit.units import shown
+from crackkit.learning.telling import shown
 from crackkit.units.quantities import FOOT, INCH
 from crackkit.words import _
 

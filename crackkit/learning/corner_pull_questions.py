@@ -6,8 +6,8 @@ import numpy as np
 
 from crackkit.learning.choices import apart, asked, clear, drawn, right, wrong
 from crackkit.learning.corner_asked import DEPTHS, corner_pull, floor_of, floor_text, torn
+from crackkit.learning.telling import shown
 from crackkit.structures.corner_slab import CornerSlab
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _
 

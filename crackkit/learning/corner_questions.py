@@ -4,10 +4,10 @@ import math
 
 from crackkit.learning.choices import CODES, apart, asked, right, wrong
 from crackkit.learning.corner_asked import floor_of
+from crackkit.learning.telling import shown
 from crackkit.mechanics.hole_stress import round_hole_factor
 from crackkit.mechanics.williams import opening_exponent
 from crackkit.structures.corner_slab import CornerSlab
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _
 

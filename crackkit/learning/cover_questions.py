@@ -13,9 +13,9 @@ from crackkit.learning.choices import (
     wrong,
 )
 from crackkit.learning.mats_asked import mat_of, pull_of, size_of, width_of
+from crackkit.learning.telling import shown
 from crackkit.mechanics.cover import least_cover
 from crackkit.structures.durability import AIR_CHOICES
-from crackkit.units import shown
 from crackkit.words import _
 
 PLACES = {

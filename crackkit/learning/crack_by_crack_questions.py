@@ -4,9 +4,9 @@ from dataclasses import replace
 
 from crackkit.learning.choices import apart, asked, clear, drawn, right, width_text, wrong
 from crackkit.learning.pulled import widest
+from crackkit.learning.telling import shown
 from crackkit.learning.ties_asked import bars_told, pull_of, tie_of
 from crackkit.structures.tension_member import TensionMember
-from crackkit.units import shown
 from crackkit.words import _
 
 THINNER = {"20": "10", "#6": "#3"}  # four of these weigh what one of those weighs

@@ -13,7 +13,7 @@ from crackkit.learning.choices import (
     size_text,
     wrong,
 )
-from crackkit.units import shown
+from crackkit.learning.telling import shown
 from crackkit.words import _
 
 

@@ -3,11 +3,11 @@
 from crackkit.learning import money_checks
 from crackkit.learning.check import HAIR, Check
 from crackkit.learning.curled_worst import CORNER, FIRST_WHEEL, WorstDay, worst_day
+from crackkit.learning.telling import shown
 from crackkit.mechanics.cover import least_cover
 from crackkit.mechanics.crack_limits import limit
 from crackkit.mechanics.mat_spacing import widest_mat_spacing
 from crackkit.structures.curled_mat import mat_cracks
-from crackkit.units import shown
 from crackkit.words import _
 
 # Strength scatters, two mixes alike on paper dry differently by a third, and wheels pass for

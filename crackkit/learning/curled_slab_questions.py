@@ -10,9 +10,9 @@ from crackkit.learning.curled_asked import (
     panel_of,
     with_wheel,
 )
+from crackkit.learning.telling import shown
 from crackkit.mechanics.bars import bar
 from crackkit.structures.curled_mat import mat_cracks
-from crackkit.units import shown
 from crackkit.words import _
 
 CORNER, MIDDLE = (0.0, 0.0), (0.5, 0.5)  # shares of width and length

@@ -3,9 +3,9 @@
 from dataclasses import replace
 
 from crackkit.learning.finish import Needs
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.telling import shown
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.curled_slab import CurledSlab, WheelLoad
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, KIP, PSI
 from crackkit.words import _
 
@@ -100,8 +100,12 @@ def pull(slab: CurledSlab) -> float:
     return slab.curled.share
 
 
-def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+def walk(system: str = "SI") -> Walk:
     """Give the guided walk through the panel."""
+    return Walk(_steps, system)
+
+
+def _steps(system: str) -> tuple[WalkStep, ...]:
     start = _start(system)
     corner = start | _corner(system)
     return (

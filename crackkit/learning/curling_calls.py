@@ -8,8 +8,8 @@ import numpy as np
 from crackkit.learning.called import Answer, called
 from crackkit.learning.choices import Question
 from crackkit.learning.curling import LATER, LONG_CURE, THICK, at_corner, panel, pull
+from crackkit.learning.telling import shown
 from crackkit.structures.curled_slab import CurledSlab
-from crackkit.units import shown
 from crackkit.words import _
 
 FAR = 3.0  # sides of the wheel's foot: farther away than that is not at the wheel

@@ -2,8 +2,8 @@
 
 from crackkit.learning import curling
 from crackkit.learning.comparison import Comparison, Variant, largest_pull
+from crackkit.learning.telling import shown
 from crackkit.structures.curled_slab import UNDER
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH
 from crackkit.words import _
 

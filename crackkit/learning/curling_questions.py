@@ -4,8 +4,8 @@ from dataclasses import replace
 
 from crackkit.learning.choices import apart, asked, drawn, right, wrong
 from crackkit.learning.curled_asked import panel_of, strip_of
+from crackkit.learning.telling import shown
 from crackkit.mechanics.plate_curl import free_curl_rise, lifted_rise
-from crackkit.units import shown
 from crackkit.words import _
 
 DRIER = 1.25, 1.5, 2.0  # times as uneven

@@ -1,6 +1,9 @@
 """The guided walk through the panel of a floor over three spans."""
 
-from crackkit.learning.walk import WalkStep
+from functools import partial
+
+from crackkit.learning.telling import briefly
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.continuous_beam import ContinuousBeam
 from crackkit.units.quantities import FOOT, INCH
 from crackkit.words import _
@@ -10,7 +13,7 @@ SUNK = {"SI": 20.0, "US": 0.75 * INCH}
 WIDER = {"SI": 175.0, "US": 9 * INCH}  # spacing of the top bars where there are too few
 
 
-def walk(floor: ContinuousBeam, system: str) -> tuple[WalkStep, ...]:
+def walk(floor: ContinuousBeam, system: str) -> Walk:
     """Give the walk.
 
     Parameters
@@ -20,6 +23,10 @@ def walk(floor: ContinuousBeam, system: str) -> tuple[WalkStep, ...]:
     system : str
         Units, ``"SI"`` or ``"US"``.
     """
+    return Walk(partial(_steps, floor), system)
+
+
+def _steps(floor: ContinuousBeam, system: str) -> tuple[WalkStep, ...]:
     start = _start(floor)
     return (
         _empty_step(floor),
@@ -69,7 +76,7 @@ def _sketch_step(system: str, start: dict) -> WalkStep:
             "Somebody drew one sketch, for the full floor, and ended the top bars of the middle "
             "span just past the cracks of that sketch, at {far} from each support. The floor is "
             "full again. Read the list under the picture, then press 'Show me'."
-        ).format(far={"SI": _("1.5 m"), "US": _("5 ft")}[system]),
+        ).format(far=briefly(far, "length", system)),
         start | {"supports.1.right_reach": far, "supports.2.left_reach": far},
         _(
             "As long as all spans are full, bars cross every crack. But some load that can come "
@@ -101,7 +108,7 @@ def _sunk_step(system: str, start: dict) -> WalkStep:
         _(
             "Back to the bars that end where they may. Now let support B sink by {down} (Sunk by, "
             "under Supports and top bars). Watch the moments over B and over C."
-        ).format(down={"SI": _("20 mm"), "US": _("0.75 in")}[system]),
+        ).format(down=briefly(SUNK[system], "size", system)),
         start | {"supports.1.sunk": SUNK[system]},
         _(
             "Support B lets go of much of its moment, and span 1 and support C take it. Beyond C "
@@ -117,7 +124,7 @@ def _shift_step(system: str, start: dict) -> WalkStep:
         _(
             "Level supports again, but far fewer top bars, one every {apart}. Switch on 'Let "
             "cracks shift the moments', under Loads. How much does support B bear now?"
-        ).format(apart={"SI": _("175 mm"), "US": _("9 in")}[system]),
+        ).format(apart=briefly(WIDER[system], "size", system)),
         start | {"top.spacing": WIDER[system], "shifted": True},
         _(
             "Where the top has cracked over so little steel, the floor is softer, and it hands "

@@ -13,7 +13,7 @@ from crackkit.learning import laying_checks as laying
 from crackkit.learning import money_checks as paying
 from crackkit.learning import pulled_checks as pulling
 from crackkit.learning.check import Check
-from crackkit.units import shown
+from crackkit.learning.telling import shown, told_in
 from crackkit.words import _
 
 
@@ -75,8 +75,17 @@ def _dose(_task, _system: str) -> str:
     return text.format(dose=choosing.dosage_text(choosing.MOST_FIBRES))
 
 
+# a reader who changes units keeps the square that the structure is a piece of
+_SQUARES = {
+    ("SI", "SI"): _("square metre"),
+    ("US", "US"): _("square foot"),
+    ("SI", "US"): _("square metre, which is 10.8 square feet"),
+    ("US", "SI"): _("square foot, which is 0.093 square metres"),
+}
+
+
 def _square(task, system: str) -> str:
-    square = {"SI": _("square metre"), "US": _("square foot")}[system]
+    square = _SQUARES[system, told_in(system)]
     alone, beside = (task.most_steel, choosing.WITH_FIBRES * task.most_steel)
     text = _(
         "The bars weigh at most {alone} on a {square}; with fibres, which cost as well, at most "

@@ -3,9 +3,9 @@
 from dataclasses import replace
 
 from crackkit.learning.finish import Needs
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.telling import shown
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.ground_slab import GroundSlab
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, PSI
 from crackkit.words import _
 
@@ -79,8 +79,12 @@ def barred_slab(system: str = "SI") -> GroundSlab:
     return replace(walled_slab(system), **BARS[system])
 
 
-def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+def walk(system: str = "SI") -> Walk:
     """Give the guided walk through the panel."""
+    return Walk(_steps, system)
+
+
+def _steps(system: str) -> tuple[WalkStep, ...]:
     start = _start(system)
     held = start | HELD
     return (

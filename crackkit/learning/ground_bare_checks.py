@@ -5,8 +5,8 @@ numbers at all. Bars bear what comes; a floor without them needs short panels an
 """
 
 from crackkit.learning.check import Check
+from crackkit.learning.telling import shown
 from crackkit.mechanics.drag import WIDEST_JOINTS, joint_spacing_by_thickness
-from crackkit.units import shown
 from crackkit.words import _
 
 # Friction may be half as much again, and weak concrete has 0.7 of its mean strength (EN 1992-1-1

@@ -5,8 +5,8 @@ from dataclasses import replace
 from crackkit.learning.called import Answer, called
 from crackkit.learning.choices import Question
 from crackkit.learning.ground import BARS, LATE, slab, walled_slab, widest
+from crackkit.learning.telling import shown
 from crackkit.structures.outcome import Outcome
-from crackkit.units import shown
 from crackkit.words import _
 
 OPEN = 0.05  # mm, from which a joint counts as cracked

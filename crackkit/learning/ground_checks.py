@@ -1,9 +1,9 @@
 """Checks of a slab on the ground: its cracks and joints stay narrow, and its bars lie in it."""
 
 from crackkit.learning.check import Check
+from crackkit.learning.telling import shown
 from crackkit.mechanics.drag import saw_cut_depth
 from crackkit.structures.ground_cautions import LATE
-from crackkit.units import shown
 from crackkit.words import _
 
 JOINT = {"SI": 1.0, "US": 1.016}  # mm; 0.04 in

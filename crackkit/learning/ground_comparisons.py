@@ -2,8 +2,8 @@
 
 from crackkit.learning import ground
 from crackkit.learning.comparison import Comparison, Variant
+from crackkit.learning.telling import shown
 from crackkit.structures.ground_slab import GroundSlab
-from crackkit.units import shown
 from crackkit.words import _
 
 CURINGS = (1.0, 7.0, 28.0)  # days

@@ -2,6 +2,7 @@
 
 from crackkit.learning.choices import apart, asked, drawn, right, wrong
 from crackkit.learning.slabs_asked import STRIP, base_of, slab_of
+from crackkit.learning.telling import shown, told_in
 from crackkit.mechanics.base_friction import slab_weight
 from crackkit.mechanics.drag import (
     drag_joint_spacing,
@@ -9,7 +10,6 @@ from crackkit.mechanics.drag import (
     joint_opening,
     saw_cut_depth,
 )
-from crackkit.units import shown
 from crackkit.words import _
 
 PER = {"SI": _("on each metre of width"), "US": _("on each foot of width")}
@@ -56,7 +56,7 @@ def drag_bars(random, system):
     floor, under = slab_of(random, system), base_of(random)
     weight = slab_weight(floor.thickness)
     fs = drawn(random, "stress", system, 200.0, 330.0)
-    area = STRIP[system] * float(drag_steel(under.coefficient, floor.length, weight, fs))
+    area = STRIP[told_in(system)] * float(drag_steel(under.coefficient, floor.length, weight, fs))
     text = _(
         "A floor is {length} long between free ends and weighs {weight} on its base. Its "
         "coefficient of drag is {mu}, the bars may have {stress}. How much steel does the drag "
@@ -66,7 +66,7 @@ def drag_bars(random, system):
         weight=shown(weight, "pressure", system),
         mu=under.coefficient,
         stress=shown(fs, "stress", system),
-        per=PER[system],
+        per=PER[told_in(system)],
     )
     values = area, 2 * area, area / under.coefficient, area / 2
     apart(values, 1.15)

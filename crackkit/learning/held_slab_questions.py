@@ -4,9 +4,9 @@ from dataclasses import replace
 
 from crackkit.learning.choices import apart, asked, clear, mat_text, right, width_text, wrong
 from crackkit.learning.slabs_asked import HELD, SIZES, crack_width, slab_of
+from crackkit.learning.telling import shown
 from crackkit.mechanics.bars import bar
 from crackkit.mechanics.base_friction import BASES
-from crackkit.units import shown
 from crackkit.units.quantities import INCH
 from crackkit.words import _
 

@@ -4,8 +4,8 @@ import numpy as np
 
 from crackkit.learning.check import Check
 from crackkit.learning.laying_checks import covers_of_layers
+from crackkit.learning.telling import shown, told_in
 from crackkit.structures.outcome import UNHELD, YIELDS
-from crackkit.units import shown
 from crackkit.units.places import place_named, stretch_told
 from crackkit.words import _
 
@@ -51,7 +51,7 @@ def hold_always(task, structure, outcome, system: str) -> Check:
 def _weak_place(structure, crack, system: str) -> str:
     face = _("on top") if crack.face == "top" else _("at the bottom")
     text = _("Too little to spare {face}, {place}. Add steel there, or let the bars reach farther.")
-    return text.format(face=face, place=place_named(structure, crack.at, system))
+    return text.format(face=face, place=place_named(structure, crack.at, told_in(system)))
 
 
 def _hold_text(ok: bool, outcome, system: str) -> str:
@@ -153,7 +153,7 @@ def covered(_task, _structure, outcome, system: str) -> Check:
         return Check("covered", name, True, wanted, wanted, _("Bars cross wherever it can crack."))
     worst = gaps[0]
     face = _("On top") if worst.face == "top" else _("At the bottom")
-    stretch = stretch_told(outcome.structure, worst.start, worst.end, system)
+    stretch = stretch_told(outcome.structure, worst.start, worst.end, told_in(system))
     text = _("{face}, from {stretch}, {what} when there is {loads}.")
     said = text.format(
         face=face, stretch=stretch, what=worst.fault_words, loads=worst.arrangement.words

@@ -17,12 +17,12 @@ from crackkit.learning.choices import (
     width_text,
     wrong,
 )
+from crackkit.learning.telling import shown
 from crackkit.mechanics.bars import bar
 from crackkit.structures.judging import least_gap
 from crackkit.structures.laid_bars import stirrup_diameter
 from crackkit.structures.outcome import UNHELD, YIELDS
 from crackkit.structures.simple_beam import member
-from crackkit.units import shown
 from crackkit.words import _
 
 

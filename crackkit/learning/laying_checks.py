@@ -1,11 +1,11 @@
 """Checks of how the bars lie: room for the stones, cover, how far apart the bars of a mat are."""
 
 from crackkit.learning.check import HAIR, Check
+from crackkit.learning.telling import shown
 from crackkit.mechanics.cover import least_cover
 from crackkit.mechanics.mat_spacing import widest_mat_spacing
 from crackkit.structures.judging import least_gap
 from crackkit.structures.laid_bars import stirrup_diameter
-from crackkit.units import shown
 from crackkit.words import _
 
 

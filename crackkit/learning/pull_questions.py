@@ -3,10 +3,10 @@
 from dataclasses import replace
 
 from crackkit.learning.choices import apart, asked, clear, drawn, right, wrong
+from crackkit.learning.telling import shown
 from crackkit.learning.ties_asked import bars_told, pull_of, tie_of
 from crackkit.structures.member import STEEL_MODULUS
 from crackkit.structures.tension_member import TensionMember
-from crackkit.units import shown
 from crackkit.units.quantities import PSI
 from crackkit.words import _
 

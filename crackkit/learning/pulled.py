@@ -3,11 +3,11 @@
 from dataclasses import replace
 
 from crackkit.learning.finish import Needs
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.telling import shown
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.fields import fitted
 from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNHELD
 from crackkit.structures.tension_member import JUST_PAST, TensionMember
-from crackkit.units import shown
 from crackkit.units.quantities import FOOT, INCH, KIP, PSI
 from crackkit.words import _
 
@@ -68,8 +68,12 @@ def first_pull(tie: TensionMember) -> float:
     return tie.solve().pulled.first_pull * JUST_PAST
 
 
-def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+def walk(system: str = "SI") -> Walk:
     """Give the guided walk through the panel."""
+    return Walk(_steps, system)
+
+
+def _steps(system: str) -> tuple[WalkStep, ...]:
     start = _start(system)
     thin = start | {"number": 4, "size": THIN[system], "pull": FULL[system]}
     return (

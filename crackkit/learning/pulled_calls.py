@@ -7,10 +7,10 @@ import numpy as np
 from crackkit.learning.called import Answer, called
 from crackkit.learning.choices import Question
 from crackkit.learning.pulled import FULL, THIN, bare_hanger, first_pull, hanger, widest
+from crackkit.learning.telling import shown
 from crackkit.structures.outcome import UNHELD
 from crackkit.structures.pull_history import history
 from crackkit.structures.tension_member import TensionMember
-from crackkit.units import shown
 from crackkit.words import _
 
 SEEDS = range(1, 11)

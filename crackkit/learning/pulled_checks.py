@@ -3,12 +3,12 @@
 import math
 
 from crackkit.learning.check import HAIR, Check
+from crackkit.learning.telling import shown
 from crackkit.mechanics.cover import least_cover
 from crackkit.structures import tie_bars
 from crackkit.structures.judging import AGGREGATE
 from crackkit.structures.placing import least_gap
 from crackkit.structures.pulled import PARTED, YIELDED
-from crackkit.units import shown
 from crackkit.words import _
 
 

@@ -1,5 +1,7 @@
 """The list of question generators, each with fresh numbers every time it is asked."""
 
+from dataclasses import replace
+from functools import partial
 from random import Random
 
 from crackkit.learning import anchoring_questions as anchoring
@@ -21,6 +23,7 @@ from crackkit.learning import pull_questions as pulls
 from crackkit.learning import reach_questions as reach
 from crackkit.learning import span_questions as spans
 from crackkit.learning.choices import TRIES, Choice, Question, Unclear
+from crackkit.learning.telling import Retold
 from crackkit.words import _
 
 __all__ = ["GENERATORS", "OF_LESSON", "Choice", "Question", "question"]
@@ -152,8 +155,17 @@ def question(key: str, random: Random, system: str = "SI") -> Question:
     if key not in GENERATORS:
         raise ValueError(_("There is no question called {}.").format(key))
     for _again in range(TRIES):
+        drawn = random.getstate()
         try:
-            return GENERATORS[key](random, system)
+            made = GENERATORS[key](random, system)
         except Unclear:
             continue
+        return replace(made, again=partial(_retold, key, drawn, system))
     raise RuntimeError(f"no clear numbers for {key} in {TRIES} tries")
+
+
+def _retold(key: str, drawn: tuple, built: str, told: str) -> Question:
+    """Ask with the numbers that were drawn before, in other units."""
+    random = Random()
+    random.setstate(drawn)
+    return GENERATORS[key](random, Retold(built, told))

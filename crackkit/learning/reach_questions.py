@@ -10,7 +10,7 @@ from crackkit.learning.floors_asked import (
     moment_over,
     with_live,
 )
-from crackkit.units import shown
+from crackkit.learning.telling import shown
 from crackkit.words import _
 
 

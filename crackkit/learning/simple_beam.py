@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from crackkit.learning.finish import Needs
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.walk import Walk, WalkStep
 from crackkit.structures.fields import fitted
 from crackkit.structures.laid_bars import LaidBars
 from crackkit.structures.outcome import TIGHT, UNHELD
@@ -54,8 +54,12 @@ def canteen_beam_with_ends(system: str = "SI") -> SimpleBeam:
     return replace(beam, overhang_left=end, overhang_right=end, loads=(far,))
 
 
-def walk(system: str = "SI") -> tuple[WalkStep, ...]:
+def walk(system: str = "SI") -> Walk:
     """Give the guided walk through the panel."""
+    return Walk(_steps, system)
+
+
+def _steps(system: str) -> tuple[WalkStep, ...]:
     beam = canteen_beam(system)
     thin, number = THIN[beam.bottom.size]
     start = {

@@ -9,7 +9,7 @@ from crackkit.learning.floors_asked import (
     spans_text,
     with_live,
 )
-from crackkit.units import shown
+from crackkit.learning.telling import shown
 from crackkit.words import _
 
 LETTERS = "ABCDEFG"

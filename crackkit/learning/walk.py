@@ -1,9 +1,11 @@
 """A guided walk: a few small changes, each followed by the question what happened."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 
+from crackkit.learning.telling import Retold
 from crackkit.structures.outcome import Outcome, Told
 from crackkit.units import shown
 from crackkit.words import _
@@ -30,6 +32,28 @@ class WalkStep:
     changes: dict
     answer: str
     from_start: bool = False
+
+
+class Walk(tuple):
+    """The steps of a walk, which can be told again when the reader changes units.
+
+    Parameters
+    ----------
+    make : callable
+        From a system of units to the steps; see `Retold`.
+    system : str
+        ``"SI"`` or ``"US"``: what is walked through has round numbers in these units.
+    """
+
+    def __new__(cls, make: Callable[[str], tuple[WalkStep, ...]], system: str) -> "Walk":
+        """Make the steps, told in the units that their numbers are round in."""
+        walk = super().__new__(cls, make(system))
+        walk.make, walk.system = make, system
+        return walk
+
+    def told(self, system: str) -> tuple[WalkStep, ...]:
+        """Give the same steps, which set the same numbers, told in the units of a system."""
+        return self if system == self.system else self.make(Retold(self.system, system))
 
 
 def change_told(before: Outcome, after: Outcome, system: str) -> str:

@@ -1,5 +1,6 @@
 """A question on the page: its picture, its choices, and what is said of the one that was taken."""
 
+from dataclasses import replace
 from html import escape
 
 import traitlets
@@ -7,7 +8,7 @@ import traitlets
 from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
-from crackkit.learning.choices import Choice, Question
+from crackkit.learning.choices import Choice, Question, Unclear
 from crackkit.panels.exercise import Exercise, ExerciseView
 from crackkit.panels.view import front_end
 from crackkit.words import _
@@ -45,19 +46,19 @@ class Asking(Exercise):
     ----------
     question : Question
         What is asked now.
-    posed_in : str
-        Units it was asked in; once it is answered it stays in them.
+    told_in : str
+        Units it is told in.
     """
 
     question: Question
-    posed_in: str
+    told_in: str
 
     def posed(self, system: str) -> Question:
-        """Give the question in the units of a system."""
+        """Give the question with round numbers of a system of units."""
         raise NotImplementedError
 
     def _pose(self) -> None:
-        self.question, self.posed_in = self.posed(self.system), self.system
+        self.question, self.told_in = self.posed(self.system), self.system
         self.view.chosen = -1
 
     @property
@@ -67,21 +68,32 @@ class Asking(Exercise):
 
     def show(self) -> None:
         """Send the question, and the answer once a choice was taken."""
-        if self.taken is None and self.posed_in != self.system:
-            self._pose()  # the same question in the other units
+        if self.told_in != self.system:
+            self._follow()
         self._show_picture()
         self.view.task = self.question.text
         self.view.options = [choice.text for choice in self.question.choices]
         self._show_answer()
         self.view.tally = self.tally()
 
+    def _follow(self) -> None:
+        """Go over to other units: what was answered keeps its numbers, and so its answer."""
+        if self.taken is None:
+            self._pose()
+            return
+        again = self.question.again
+        try:
+            told = again(self.system)
+        except Unclear:  # two choices would read alike in these units: it stays as it was asked
+            return
+        self.question, self.told_in = replace(told, again=again), self.system
+
     def tally(self) -> str:
         """Say how often it was tried, and how well."""
         raise NotImplementedError
 
     def _show_picture(self) -> None:
-        # what is being looked at after the answer stays in the units it was asked in
-        page = View(self.posed_in, live=False, width=self.page_width)
+        page = View(self.told_in, live=False, width=self.page_width)
         self.view.shown_theme = self.preferences.shown_theme
         if self.taken is None or self.question.after is None:
             picture = picture_of.before(self.question.structure, page)

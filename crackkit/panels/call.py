@@ -1,8 +1,10 @@
 """Your call, with choices: a learner says what will happen; then the picture answers."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from crackkit.learning.choices import Question
+from crackkit.learning.telling import Retold
 from crackkit.panels.asking import Asking, AskingView, choosing_hint, choosing_words
 from crackkit.panels.predict import calls_told
 from crackkit.panels.preferences import Preferences
@@ -29,12 +31,16 @@ class Call(Asking):
         item: str,
         choices: Preferences | None = None,
     ):
-        self.posed = make
+        self.make = make
         words = choosing_words(_("Call again"))
         view = AskingView(title=_("Your call"), hint=choosing_hint(), words=words)
         super().__init__(view, lesson, item, choices)
         self._pose()
         self.listen()
+
+    def posed(self, system: str) -> Question:
+        """Give the question, with round numbers of a system."""
+        return replace(self.make(system), again=lambda told: self.make(Retold(system, told)))
 
     def act(self, name: str, message: dict) -> None:
         """Do what the page asks for: ``answer`` with a choice, ``another`` to call again."""

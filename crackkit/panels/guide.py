@@ -1,6 +1,6 @@
 """The guided walk of a panel: which step, what its button sets, what happened."""
 
-from crackkit.learning.walk import WalkStep, change_told
+from crackkit.learning.walk import Walk, WalkStep, change_told
 from crackkit.words import _
 
 
@@ -9,10 +9,18 @@ class Guide:
 
     The panel is compared with what it was when the step came up, or with what it was at first,
     so a learner may use the button or make the change by hand.
+
+    Parameters
+    ----------
+    panel : Panel
+        The panel that is led through.
+    walk : Walk
+        Its steps; they are told again when the reader changes units.
     """
 
-    def __init__(self, panel, steps: tuple[WalkStep, ...]):
-        self.panel, self.steps, self.place = panel, steps, 0
+    def __init__(self, panel, walk: Walk):
+        self.panel, self.walk, self.place = panel, walk, 0
+        self.steps, self.told_in = walk, walk.system
         self._come_to(0)
 
     def act(self, name: str) -> None:
@@ -32,7 +40,8 @@ class Guide:
         self.show()
 
     def show(self) -> None:
-        """Send the step to the page."""
+        """Send the step to the page, in the units that the reader has chosen by now."""
+        self._tell()
         step = self.steps[self.place]
         head = _("Try this, {k} of {n}").format(k=self.place + 1, n=len(self.steps))
         self.panel.view.walk = {
@@ -43,6 +52,11 @@ class Guide:
             "next": self.place < len(self.steps) - 1,
             "told": not self.told,
         }
+
+    def _tell(self) -> None:
+        if self.told_in != self.panel.system:
+            self.told_in = self.panel.system
+            self.steps = self.walk.told(self.told_in)
 
     def _answer(self, step: WalkStep) -> str:
         before = self.panel.first.solve() if step.from_start else self.before

@@ -6,6 +6,7 @@ import ipywidgets
 import traitlets
 
 from crackkit.learning.task import HoldTask
+from crackkit.learning.telling import Retold
 from crackkit.panels.exercise import Exercise, ExerciseView
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences, preferences
@@ -67,6 +68,8 @@ class Task(Exercise):
         The task, at the prices that count now.
     book : PriceBook or None
         Where the prices come from; None where bars are weighed.
+    built : str
+        Units in which its numbers are round: those of the reader when it was opened.
     panel : Panel
         The live panel.
     """
@@ -79,7 +82,8 @@ class Task(Exercise):
         book: PriceBook | None = None,
     ):
         chosen = choices or preferences()
-        self.job = task if isinstance(task, HoldTask) else task(system=chosen.system)
+        self.built = chosen.system
+        self.job = task if isinstance(task, HoldTask) else task(system=self.built)
         self.book = None
         if self.job.money:
             self._take_prices(book or price_book())
@@ -91,6 +95,11 @@ class Task(Exercise):
         self.checked = self.told = None
         self.box = ipywidgets.VBox([self.view, self.panel.view])
         self.listen()
+
+    @property
+    def telling(self) -> Retold:
+        """Units that it is told in; what is asked for keeps the numbers of those it is built in."""
+        return Retold(self.built, self.system)
 
     def _take_prices(self, book: PriceBook) -> None:
         self.book, self.job = book, self.job.at_prices(book.prices)
@@ -112,7 +121,7 @@ class Task(Exercise):
         """Check what stands there now, record the attempt, and tell whether it passes."""
         structure, outcome = self.panel.structure, self.panel.outcome
         self.checked = (structure, outcome)
-        checks = self.job.assess(structure, outcome, self.system)
+        checks = self.job.assess(structure, outcome, self.telling)
         passed = all(check.ok for check in checks)
         answer = {i.path: i.value for i in inputs(structure) if i.path in self.job.free}
         answer[self.job.budget.name] = self.job.budget.spent(structure, outcome)
@@ -138,7 +147,7 @@ class Task(Exercise):
     def _show_goals(self) -> None:
         told = (self.job, self.system)
         if told != self.told:  # a limit is found by solving: not at each step of a slider
-            self.told, self.view.goals = told, list(self.job.goals(self.system))
+            self.told, self.view.goals = told, list(self.job.goals(self.telling))
 
     def _budget(self) -> dict:
         structure, outcome, budget = self.panel.structure, self.panel.outcome, self.job.budget
@@ -154,7 +163,7 @@ class Task(Exercise):
         if self.checked is None:
             self.view.checks, self.view.headline, self.view.stale = [], "", False
             return
-        checks = self.job.assess(*self.checked, self.system)
+        checks = self.job.assess(*self.checked, self.telling)
         self.view.checks = [[c.ok, c.name, c.measured, c.wanted, c.text] for c in checks]
         missing = sum(not check.ok for check in checks)
         self.view.good = not missing

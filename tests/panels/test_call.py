@@ -4,6 +4,7 @@ import re
 
 from crackkit.learning.choices import Question, right, wrong
 from crackkit.learning.progress import progress
+from crackkit.learning.telling import shown
 from crackkit.panels.call import Call
 from crackkit.panels.preferences import Preferences
 from crackkit.structures.simple_beam import SimpleBeam
@@ -14,7 +15,9 @@ def asked(system: str) -> Question:
         right("bottom", "It sags."),
         wrong("top", "loads press cracks open", "The top is squeezed."),
     )
-    return Question("sag", f"Which face cracks? ({system})", choices, SimpleBeam(), SimpleBeam())
+    far = {"SI": 6000.0, "US": 20 * 304.8}[system]
+    text = f"Which face cracks? It spans {shown(far, 'length', system)}."
+    return Question("sag", text, choices, SimpleBeam(), SimpleBeam())
 
 
 def call():
@@ -54,13 +57,14 @@ def test_a_choice_is_final_until_one_calls_again():
     assert "2" in one.view.tally
 
 
-def test_units_follow_the_reader_until_the_choice():
+def test_units_follow_the_reader_and_after_the_choice_the_member_stays():
     one = call()
     one.preferences.system = "US"
-    assert one.view.task.endswith("(US)")
+    assert one.view.task.endswith("20.0\u202fft.")
     answer(one, 0)
     one.preferences.system = "SI"
-    assert one.view.task.endswith("(US)")  # what is looked at stays as it was asked
+    assert one.view.task.endswith("6.10\u202fm.")  # not the beam of 6 m that was never asked about
+    assert one.view.chosen == 0 and "kip" not in one.view.svg + one.view.alt
 
 
 def test_on_the_projector_the_words_of_the_picture_are_larger():

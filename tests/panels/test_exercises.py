@@ -1,8 +1,11 @@
 """Predictions, questions and tasks: nothing is told before the learner has committed."""
 
+from dataclasses import replace
+
 import pytest
 
 from crackkit.learning.beam_task import wash_bay
+from crackkit.learning.choices import Unclear
 from crackkit.learning.progress import progress
 from crackkit.learning.questions import OF_LESSON
 from crackkit.learning.simple_beam import canteen_beam, canteen_beam_with_ends
@@ -192,13 +195,31 @@ def test_another_one_must_be_earned_by_an_answer():
     assert exercise.view.task == before
 
 
-def test_an_open_question_follows_the_units_and_an_answered_one_stays():
+def test_a_question_follows_the_units_and_an_answered_one_keeps_its_answer():
     exercise = quiz(keys=("load_moved",))
     exercise.preferences.system = "US"
     assert "kip" in exercise.view.task and exercise.question.key == "load_moved"
     say(exercise, "answer", choice=number_of(exercise, right=True))
+    asked, told, chosen = exercise.view.task, exercise.view.told, exercise.view.chosen
     exercise.preferences.system = "SI"
-    assert "kip" in exercise.view.task and exercise.view.told
+    assert "kN" in exercise.view.task and "kip" not in exercise.view.task + exercise.view.svg
+    assert (exercise.view.chosen, exercise.view.good) == (chosen, True)
+    assert [right for right, _why in exercise.view.told] == [right for right, _why in told]
+    exercise.preferences.system = "US"
+    assert exercise.view.task == asked
+
+
+def test_where_choices_would_read_alike_an_answered_question_stays_as_it_was_asked():
+    exercise = quiz()
+
+    def alike(system):
+        raise Unclear(system)
+
+    exercise.question = replace(exercise.question, again=alike)
+    say(exercise, "answer", choice=0)
+    asked = exercise.view.task
+    exercise.preferences.system = "US"
+    assert (exercise.view.task, exercise.view.chosen) == (asked, 0) and not exercise.view.error
 
 
 def test_a_quiz_of_unknown_questions_is_refused():
