@@ -4,9 +4,14 @@ from dataclasses import dataclass
 from html import escape
 from statistics import mean, stdev
 
+import traitlets
+
 from crackkit.checks import Check, published, result, sources
 from crackkit.mechanics.crack_width import CrackWidth
 from crackkit.panels.preferences import Preferences, preferences
+from crackkit.panels.reader_view import ReaderView
+from crackkit.panels.surfaced import surfaced
+from crackkit.panels.view import front_end
 from crackkit.units import shown
 from crackkit.units.display import digits
 from crackkit.words import _
@@ -36,6 +41,30 @@ class MeasuredRow:
         return tuple(float(self.measured / answer.width) for answer in self.answers)
 
 
+class MeasuredView(ReaderView):
+    """The table on the page.
+
+    Attributes
+    ----------
+    html, text : str
+        The table, and its summary in words.
+    """
+
+    _esm = front_end("page.js", "reader.js", "measured.js")
+    _css = front_end("panel.css", "measured.css")
+
+    html = traitlets.Unicode().tag(sync=True)
+    text = traitlets.Unicode().tag(sync=True)
+
+    def still(self) -> str:
+        """Give the table for pages without a kernel."""
+        return self.html
+
+    def in_words(self) -> str:
+        """Give its summary as plain text."""
+        return self.text
+
+
 class MeasuredTable:
     """A table of measured widths, those of the rules, and their ratios, for a cell of a lesson.
 
@@ -52,6 +81,19 @@ class MeasuredTable:
         self.preferences = choices or preferences()
         self.rows = _rows(checks)
         self.source = sources()[checks[0].source]
+        self.view = MeasuredView()
+        self.view.follow(self.preferences)
+        self.preferences.observe(self._on_units, "system")
+        self.show()
+
+    def show(self) -> None:
+        """Send the table in the units that the reader has chosen."""
+        with self.view.hold_sync():
+            self.view.html, self.view.text = self._html(), self._plain()
+
+    @surfaced
+    def _on_units(self, _change) -> None:
+        self.show()
 
     @property
     def rules(self) -> tuple[str, ...]:
@@ -71,8 +113,8 @@ class MeasuredTable:
     def _columns(self):
         return tuple(zip(*(row.ratios for row in self.rows), strict=True))
 
-    def _repr_mimebundle_(self, **_kwargs):
-        return {"text/html": self._html(), "text/plain": self._plain()}
+    def _repr_mimebundle_(self, **kwargs):
+        return self.view._repr_mimebundle_(**kwargs)
 
     def _plain(self) -> str:
         means = zip(self.rules, self.mean_ratios, self.scatter, strict=True)

@@ -32,10 +32,15 @@ class Grid(HTMLParser):
             self.texts.append(data)
 
 
+def shown_by(table):
+    found = table._repr_mimebundle_()
+    return found[0] if isinstance(found, tuple) else found
+
+
 def bundle(system="SI"):
     choices = Preferences()
     choices.system = system
-    return MeasuredTable(choices=choices)._repr_mimebundle_()
+    return shown_by(MeasuredTable(choices=choices))
 
 
 def grid(system="SI"):
@@ -82,11 +87,13 @@ def test_in_us_units_the_widths_are_in_inches_and_the_ratios_the_same():
     assert [texts(row) for row in us[-2:]] == [texts(row) for row in si[-2:]]
 
 
-def test_it_follows_the_choice_of_units_when_it_is_shown_again():
+def test_it_follows_the_choice_of_units_where_it_stands():
     choices = Preferences()
     table = MeasuredTable(choices=choices)
+    assert "\u202fmm<" in table.view.html
     choices.system = "US"
-    assert "\u202fin<" in table._repr_mimebundle_()["text/html"]
+    assert "\u202fin<" in table.view.html and "\u202fmm<" not in table.view.html
+    assert table.view.html in shown_by(table)["text/html"]
 
 
 def test_every_row_and_column_has_a_head_and_the_table_a_name():
