@@ -7,7 +7,7 @@ from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.shapes import handles, without_handles
 from crackkit.drawing.svg import svg
-from crackkit.learning.walk import WalkStep
+from crackkit.learning.walk import Walk
 from crackkit.panels import control_rows, open_places
 from crackkit.panels.guide import Guide
 from crackkit.panels.preferences import Preferences, preferences
@@ -60,8 +60,8 @@ class Panel:
         From (outcome, view) to a Picture.
     choices : Preferences, optional
         Units and theme; those shared by the whole kernel if left out.
-    walk : tuple of WalkStep
-        A guided walk above the picture.
+    walk : Walk, optional
+        A guided walk above the picture, told in the units that the reader has chosen.
 
     Attributes
     ----------
@@ -75,7 +75,7 @@ class Panel:
         locked: tuple[str, ...] = (),
         draw: Callable = picture_of.picture,
         choices: Preferences | None = None,
-        walk: tuple[WalkStep, ...] = (),
+        walk: Walk | None = None,
     ):
         self.first = self.structure = structure
         self.outcome: Outcome = structure.solve()
