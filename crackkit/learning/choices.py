@@ -60,7 +60,7 @@ class Question:
         The structure whose picture answers once a choice is made; None where words are enough.
     again : callable or None
         From a system of units to the same question, its choices in the same order, told in them;
-        it raises `Unclear` where two choices would read alike. None: it cannot be told again.
+        None where it cannot be told again.
     """
 
     key: str

@@ -28,6 +28,7 @@ from crackkit.words import _
 
 __all__ = ["GENERATORS", "OF_LESSON", "Choice", "Question", "question"]
 
+FINEST = 4  # from no digit more to three
 _PULL = {
     "pull_that_cracks": pulls.pull_that_cracks,
     "steel_at_the_crack": pulls.steel_at_the_crack,
@@ -167,5 +168,10 @@ def question(key: str, random: Random, system: str = "SI") -> Question:
 def _retold(key: str, drawn: tuple, built: str, told: str) -> Question:
     """Ask with the numbers that were drawn before, in other units."""
     random = Random()
-    random.setstate(drawn)
-    return GENERATORS[key](random, Retold(built, told))
+    for finer in range(FINEST):
+        random.setstate(drawn)
+        try:
+            return GENERATORS[key](random, Retold(built, told, finer))
+        except Unclear:  # two choices read alike in these units: with one digit more they do not
+            continue
+    raise RuntimeError(f"the choices of {key} read alike in {told} units")

@@ -1,6 +1,8 @@
 """What is built in round numbers of one system can be told in the units of the other."""
 
 from crackkit import units
+from crackkit.units.display import digits, joined
+from crackkit.units.quantities import scale
 
 
 class Retold(str):
@@ -17,6 +19,8 @@ class Retold(str):
         ``"SI"`` or ``"US"``: its numbers are round in these units.
     told : str
         ``"SI"`` or ``"US"``: it is written in these.
+    finer : int
+        Digits more than usual [-], where two numbers would read alike.
 
     Examples
     --------
@@ -24,10 +28,10 @@ class Retold(str):
     '4.9\u202fft'
     """
 
-    def __new__(cls, built: str, told: str) -> "Retold":
+    def __new__(cls, built: str, told: str, finer: int = 0) -> "Retold":
         """Make it."""
         made = super().__new__(cls, built)
-        made.told = told
+        made.told, made.finer = told, finer
         return made
 
 
@@ -48,7 +52,12 @@ def shown(value: float, quantity: str, system: str) -> str:
     system : str
         ``"SI"``, ``"US"``, or one that is told in the other.
     """
-    return units.shown(value, quantity, told_in(system))
+    told, finer = told_in(system), getattr(system, "finer", 0)
+    if not finer:
+        return units.shown(value, quantity, told)
+    way = scale(quantity, told)
+    number = digits(units.number(value, quantity, told), way.decimals + finer)
+    return joined(number, way.label)
 
 
 def briefly(value: float, quantity: str, system: str) -> str:

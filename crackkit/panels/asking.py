@@ -8,7 +8,7 @@ import traitlets
 from crackkit.drawing import picture_of
 from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
-from crackkit.learning.choices import Choice, Question, Unclear
+from crackkit.learning.choices import Choice, Question
 from crackkit.panels.exercise import Exercise, ExerciseView
 from crackkit.panels.view import front_end
 from crackkit.words import _
@@ -82,11 +82,7 @@ class Asking(Exercise):
             self._pose()
             return
         again = self.question.again
-        try:
-            told = again(self.system)
-        except Unclear:  # two choices would read alike in these units: it stays as it was asked
-            return
-        self.question, self.told_in = replace(told, again=again), self.system
+        self.question, self.told_in = replace(again(self.system), again=again), self.system
 
     def tally(self) -> str:
         """Say how often it was tried, and how well."""

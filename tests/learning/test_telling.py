@@ -53,6 +53,23 @@ def test_a_retold_system_is_looked_up_as_what_it_is_built_in_and_written_as_the_
     assert unit("size", system) == "in"
 
 
+def test_numbers_that_would_read_alike_are_told_with_more_digits():
+    areas = (31.0, 29.5)
+    assert {shown(area, "area", Retold("SI", "US")) for area in areas} == {"0.05\u202fin²"}
+    told = {shown(area, "area", Retold("SI", "US", finer=1)) for area in areas}
+    assert told == {"0.048\u202fin²", "0.046\u202fin²"}
+
+
+def test_choices_that_would_read_alike_in_other_units_are_told_apart():
+    finer = []
+    for seed in range(40):
+        posed = question("drag_bars", Random(seed), "SI")
+        texts = [choice.text for choice in posed.again("US").choices]
+        assert len(set(texts)) == len(texts)
+        finer += [text for text in texts if len(text.split("\u202f")[0].split(".")[1]) > 2]
+    assert finer  # some of them needed it
+
+
 @pytest.mark.parametrize(
     ("value", "quantity", "system", "written"),
     [

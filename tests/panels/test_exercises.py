@@ -1,11 +1,8 @@
 """Predictions, questions and tasks: nothing is told before the learner has committed."""
 
-from dataclasses import replace
-
 import pytest
 
 from crackkit.learning.beam_task import wash_bay
-from crackkit.learning.choices import Unclear
 from crackkit.learning.progress import progress
 from crackkit.learning.questions import OF_LESSON
 from crackkit.learning.simple_beam import canteen_beam, canteen_beam_with_ends
@@ -207,19 +204,6 @@ def test_a_question_follows_the_units_and_an_answered_one_keeps_its_answer():
     assert [right for right, _why in exercise.view.told] == [right for right, _why in told]
     exercise.preferences.system = "US"
     assert exercise.view.task == asked
-
-
-def test_where_choices_would_read_alike_an_answered_question_stays_as_it_was_asked():
-    exercise = quiz()
-
-    def alike(system):
-        raise Unclear(system)
-
-    exercise.question = replace(exercise.question, again=alike)
-    say(exercise, "answer", choice=0)
-    asked = exercise.view.task
-    exercise.preferences.system = "US"
-    assert (exercise.view.task, exercise.view.chosen) == (asked, 0) and not exercise.view.error
 
 
 def test_a_quiz_of_unknown_questions_is_refused():
