@@ -4,8 +4,8 @@ import re
 from collections.abc import Iterator
 from itertools import chain, count
 
-# Between the two ends; that no input in range fails is what the structures' own tests show.
-STEPS = {"set": 7, "drag": 3}
+# Between the two ends of a slider, and of a handle, which does what a slider does.
+STEPS, DRAGS = 20, 3
 # The same control in a second panel of a notebook: what the panel makes of it is seen at its ends,
 # what lies between was tried in the first.
 AGAIN = 1
@@ -23,7 +23,7 @@ def is_panel(model: dict) -> bool:
     return "topics" in model and "changes" in model
 
 
-def panel_moves(model: dict, tried: set | None = None) -> Iterator[dict]:
+def panel_moves(model: dict, tried: set | None = None, steps: int = STEPS) -> Iterator[dict]:
     """Give every message: controls, handles on the picture, the guided walk, buttons.
 
     Parameters
@@ -34,12 +34,15 @@ def panel_moves(model: dict, tried: set | None = None) -> Iterator[dict]:
     tried : set or None
         Controls that panels of the same notebook have sent over their whole range before, with
         that range; those of this panel are added. None: no other panel was there.
+    steps : int
+        Places of a slider between its ends.
     """
     number, tried = count(1), set() if tried is None else tried
     for kind, path, value in [*_positions(model), *_positions_of_handles(model)]:
         offered = {str(one) for one in value or _range(model, path, kind)[:2]}
         control = (kind, path, frozenset(offered))
-        for one in _values(model, path, kind, value, control in tried):
+        between = AGAIN if control in tried else steps if kind == "set" else DRAGS
+        for one in _values(model, path, kind, value, between):
             changes = {"n": next(number), "set": {}, "drag": {}} | {kind: {path: one}}
             yield {"method": "update", "state": {"changes": changes}, "buffer_paths": []}
         tried.add(control)
@@ -70,10 +73,10 @@ def _positions_of_handles(model: dict) -> list[tuple]:
     return [("drag", handle["data-path"], None) for handle in dragged]
 
 
-def _values(model: dict, path: str, kind: str, listed: list | None, again: bool) -> Iterator:
+def _values(model: dict, path: str, kind: str, listed: list | None, between: int) -> Iterator:
     if listed is None:
-        yield from _steps(model, path, kind, AGAIN if again else STEPS[kind])
-    elif again and len(listed) > 3:
+        yield from _steps(model, path, kind, between)
+    elif between == AGAIN and len(listed) > 3:
         yield from (listed[0], *listed[-2:])
     else:
         yield from listed

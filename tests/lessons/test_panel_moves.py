@@ -56,7 +56,7 @@ def test_places_without_bars_are_shown_and_switches_on_the_drawing_left_to_their
 def test_a_panel_s_slider_goes_to_both_ends_and_comes_back(panel):
     values = sent(panel, "set", "span")
     assert (min(values), max(values), values[-1]) == (2.0, 8.0, 5.0)
-    assert len(values) == 10
+    assert len(values) == 23  # both ends, twenty places between them, and back
 
 
 def test_every_choice_and_both_sides_of_a_switch_are_tried(panel):
@@ -74,10 +74,10 @@ def test_a_control_tried_in_another_panel_goes_to_its_ends_only_unless_its_range
     assert spans == [2.0, 8.0, 5.0, 5.0]
     assert [c["set"]["bars"] for c in again if "bars" in c["set"]] == ["#4", "#5", "#4"]
     assert [c["drag"]["load"] for c in again if "load" in c["drag"]] == [1.0, 3.0, 2.0, 2.0]
-    assert sum("depth" in change["set"] for change in again) == 10
+    assert sum("depth" in change["set"] for change in again) == 23
     panel["bounds"]["span"] = [2.0, 9.0, 0.1]
     again = [m["state"]["changes"] for m in panel_moves(panel, tried) if "state" in m]
-    assert sum("span" in change["set"] for change in again) == 10
+    assert sum("span" in change["set"] for change in again) == 23
 
 
 def test_a_handle_is_dragged_to_both_ends_and_back(panel):

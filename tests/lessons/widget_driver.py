@@ -19,6 +19,7 @@ import nbformat
 from jupyter_client.manager import KernelManager
 
 from crackkit.launch.server import server_environment
+from tests.lessons.panel_moves import STEPS as PANEL_STEPS
 from tests.lessons.panel_moves import is_panel, panel_moves
 
 PATIENCE = 60.0  # s for one cell
@@ -49,6 +50,7 @@ class Session:
 
     client: object
     drive: Drive
+    steps: int = PANEL_STEPS
     models: dict[str, dict] = field(default_factory=dict)
 
     def run(self, code: str) -> None:
@@ -62,8 +64,8 @@ class Session:
             new = [model for model in self.models if model not in moved]
             new.sort(key=lambda model: self.models[model].get("_model_name") == "ButtonModel")
             for model in new:
-                state = self.models[model]
-                for message in panel_moves(state, tried) if is_panel(state) else moves(state):
+                state, panel = self.models[model], is_panel(self.models[model])
+                for message in panel_moves(state, tried, self.steps) if panel else moves(state):
                     self.move(model, message)
             moved.update(new)
 
@@ -110,18 +112,20 @@ def _ends(message: dict, request: str) -> bool:
     return is_idle and message["parent_header"].get("msg_id") == request
 
 
-def drive(notebook: Path) -> Drive:
+def drive(notebook: Path, steps: int = PANEL_STEPS) -> Drive:
     """Run a notebook and move each of its controls over its range.
 
     Parameters
     ----------
     notebook : Path
         The notebook.
+    steps : int
+        Places between the ends of a panel's sliders.
     """
     result, start = Drive(), time.monotonic()
     cells = nbformat.read(notebook, as_version=4).cells
     with _kernel(notebook.parent, result) as client:
-        session = Session(client, result)
+        session = Session(client, result, steps)
         for cell in cells:
             if cell.cell_type == "code" and cell.source.strip():
                 session.run(cell.source)
