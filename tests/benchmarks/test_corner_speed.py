@@ -1,7 +1,7 @@
 """What a slab with an inside corner takes when something of it is changed.
 
 Targets on a quiet machine: 150 ms for a new plan, 50 ms for any other slider, 150 ms for the curve
-of its openings over the ages.
+of its openings over the ages. What the reader waits for is both: the picture draws that curve.
 """
 
 from dataclasses import replace
@@ -9,6 +9,8 @@ from itertools import count
 
 import pytest
 
+from crackkit.drawing.frames import View
+from crackkit.drawing.picture_of import picture
 from crackkit.structures.corner_slab import CornerSlab
 
 pytestmark = pytest.mark.benchmark
@@ -40,6 +42,18 @@ def test_a_change(benchmark, case):
     )
     assert outcome.cornered.settled and outcome.cornered.share > 0
     assert benchmark.stats.stats.median < floor
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_a_change_and_its_picture(benchmark, case):
+    slab, change, floor = CASES[case]
+    steps = count()
+
+    def shown():
+        return picture(replace(slab, **change(next(steps))).solve(), View("SI", width=900))
+
+    assert benchmark.pedantic(shown, rounds=15, warmup_rounds=1).shapes
+    assert benchmark.stats.stats.median < 2 * floor
 
 
 def test_the_curve_over_the_ages(benchmark):
