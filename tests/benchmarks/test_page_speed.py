@@ -55,7 +55,7 @@ def quantile(times, share):
 def key_times(page, way):
     page.locator(KEYED[way]).focus()
     pause, presses = (150.0, PRESSES) if way in OURS else (1500.0, 20)
-    page_clock.step_times(page, 3, pause)
+    page_clock.step_times(page, 4, pause)
     return page_clock.step_times(page, presses, pause)
 
 
