@@ -3,7 +3,8 @@
 let controlCount = 0;
 const FOLD_FROM = 8; // rows of numbered parts in one topic
 const TIMELINE = 200; // places of a slider that runs through the years
-const TICK = 30, EVEN_TICK = 70; // ms between two of them, and between two pictures of a film
+const PACE = 30, EVEN_PACE = 70; // ms at least between two of them, and two pictures of a film
+const GLANCE = 6; // ms after which it is asked again whether the picture has come
 
 function controls(model, box, send) {
   const rows = new Map(); // path -> { show(value, text), bound(low, high, step) }
@@ -103,8 +104,8 @@ function controls(model, box, send) {
   function timeline(spec, id) {
     const [range, entry] = plainSlider(spec, id);
     const { show } = rows.get(spec.path);
-    const ends = { low: 1, high: 2 };
-    let ticking = 0, places = TIMELINE;
+    const ends = { low: 1, high: 2 }, pace = spec.even ? EVEN_PACE : PACE;
+    let ticking = 0, places = TIMELINE, last = 0;
     range.min = 0; range.max = places; range.step = 1;
     const valueAt = (place) => spec.even ? ends.low + place
       : Math.round(ends.low * (ends.high / ends.low) ** (place / places));
@@ -126,7 +127,7 @@ function controls(model, box, send) {
       },
     });
     const button = element("button", { type: "button", class: "ck-button ck-run" }, spec.runs[0]);
-    entry.addEventListener("change", halt);
+    entry.addEventListener("focus", halt);
     // Other buttons may set the day: what they say must not be run over by the next tick.
     function pressed({ target }) {
       const other = target.closest("button");
@@ -135,22 +136,26 @@ function controls(model, box, send) {
     function halt() {
       clearInterval(ticking);
       ticking = 0;
+      model.off("change:done", step);
       button.textContent = spec.runs[0];
     }
     function step() {
       if (!button.isConnected) { halt(); return; }
       if (send.waiting(spec.path)) return; // the picture has not come yet
-      const place = Number(range.value) + 1;
-      if (place > places) { halt(); return; }
+      if (performance.now() - last < pace) return;
+      last = performance.now();
+      let place = Number(range.value) + 1;
       // in the first days several places are the same day
-      if (valueAt(place) === valueAt(place - 1)) { range.value = place; return; }
+      while (place <= places && valueAt(place) === valueAt(place - 1)) place += 1;
+      if (place > places) { halt(); return; }
       go(place);
     }
     button.addEventListener("click", () => {
       if (ticking) { halt(); return; }
       if (Number(range.value) >= places) go(0);
       button.textContent = spec.runs[1];
-      ticking = setInterval(step, spec.even ? EVEN_TICK : TICK);
+      ticking = setInterval(step, GLANCE);
+      model.on("change:done", step); // the next is on its way while this one is painted
       button.closest(".ck-panel").addEventListener("click", pressed);
     });
     return [range, entry, button];
@@ -175,7 +180,9 @@ function controls(model, box, send) {
         if (!send.waiting(spec.path) && Number(range.value) !== value) range.value = value;
         if (entry.value === text) return;
         range.setAttribute("aria-valuetext", text);
-        if (!typing) entry.value = text;
+        if (typing) return;
+        entry.value = text;
+        if (document.activeElement === entry) entry.select(); // what is typed next replaces it
       },
     });
     return [range, entry];
