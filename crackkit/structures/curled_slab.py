@@ -90,7 +90,10 @@ class CurledSlab:
         0.01,
         0.2,
         0.05,
-        _("Pressure for each settlement: soft clay 15, good gravel 80 MN/m³."),
+        _(
+            "Pressure for each settlement: soft clay 15 MN/m³ (55 lb/in³), "
+            "good gravel 80 MN/m³ (295 lb/in³)."
+        ),
     )
     transfer: float = fields.number(
         _("Joints pass on"),

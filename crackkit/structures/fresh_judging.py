@@ -43,8 +43,8 @@ def _drying(state: Drying):
         return
     text = _(
         "Plastic shrinkage: half an hour to six hours after placing, before the concrete is hard, "
-        "it can tear, up to 3 mm wide and right through. Bars do not stop these cracks: fresh "
-        "concrete does not grip them yet."
+        "it can tear, up to 3 mm (0.12 in) wide and right through. Bars do not stop these cracks: "
+        "fresh concrete does not grip them yet."
     )
     yield Caution("plastic", text, grave=state.level == DRIES_OUT)
     text = _(
