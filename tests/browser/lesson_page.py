@@ -1,10 +1,12 @@
 """A lesson in the browser: opened, waited for, looked at, listened to."""
 
 import contextlib
+import os
 import re
 import time
 from pathlib import Path
 
+WANTED = "CRACKKIT_SCREENSHOTS"  # set to anything: the tests of the pages keep pictures of them
 # What the page or Chromium itself reports in every JupyterLab, lesson or not.
 HARMLESS = re.compile(r"favicon|ResizeObserver loop|workspaces/.* 404", re.IGNORECASE)
 _error_message = re.compile(rb'"msg_type":\s*"error"')
@@ -25,20 +27,24 @@ _STATE = """() => {
   };
 }"""
 
-# Idle counts when it is seen several times in a row: a message may still be on its way. The page
-# looks by itself: asked from outside, three processes would be busy with the question.
+# The kernel answers in turn, so that its answer to a last question comes after all that was asked
+# before. Three times: an answer may let the page send what it held back, and that once more. The
+# page asks by itself: asked from outside, three processes would be busy with the question.
 _IDLE = """async patience => {
   const end = Date.now() + patience;
-  for (let seen = 0; Date.now() < end; ) {
-    await new Promise(resolve => setTimeout(resolve, 50));
+  const rest = time => new Promise(resolve => setTimeout(resolve, Math.max(time, 0)));
+  let rounds = 0;
+  while (rounds < 3 && Date.now() < end) {
     const panel = window.jupyterapp && window.jupyterapp.shell.currentWidget;
     const session = panel && panel.sessionContext && panel.sessionContext.session;
     const kernel = panel && panel.content && panel.content.widgets && session && session.kernel;
-    const idle = kernel && kernel.connectionStatus === 'connected' && kernel.status === 'idle';
-    seen = idle ? seen + 1 : 0;
-    if (seen >= 4) return true;
+    if (!kernel || kernel.connectionStatus !== 'connected') { await rest(30); continue; }
+    await Promise.race([kernel.requestKernelInfo(), rest(end - Date.now())]);
+    while (kernel.status !== 'idle' && Date.now() < end) await rest(10);
+    await rest(25); // what it told the page comes by another way
+    rounds += 1;
   }
-  return false;
+  return rounds >= 3;
 }"""
 
 
@@ -77,7 +83,7 @@ class LessonPage:
                 self.page.wait_for_timeout(150)  # the last widget is still being painted
                 return
             self.page.wait_for_timeout(50)
-        self.screenshot("never_ready")
+        self.screenshot("never_ready", always=True)
         said = self.page.locator(".jp-Dialog, .jp-Notification").all_inner_texts()
         raise AssertionError(
             f"the lesson did not come alive within {patience} s: {state}; {self.page.url};"
@@ -106,12 +112,11 @@ class LessonPage:
                 self.page.wait_for_timeout(50)
         raise AssertionError(f"the kernel was still busy after {patience} s")
 
-    def screenshot(self, name: str) -> Path:
-        """Keep a picture of the window; give its file."""
-        self.pictures.mkdir(parents=True, exist_ok=True)
-        file = self.pictures / f"{name}.png"
-        self.page.screenshot(path=file)
-        return file
+    def screenshot(self, name: str, always: bool = False) -> None:
+        """Keep a picture of the window, if pictures are wanted: each takes as long as a step."""
+        if always or WANTED in os.environ:
+            self.pictures.mkdir(parents=True, exist_ok=True)
+            self.page.screenshot(path=self.pictures / f"{name}.png")
 
     def close(self) -> list[str]:
         """End the lesson's kernel and close the page; give what went wrong on it."""
