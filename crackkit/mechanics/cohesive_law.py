@@ -99,26 +99,57 @@ class CohesiveLaw:
             Integral of the stress over the opening [N/mm].
         """
         w = np.asarray(opening, dtype=float)
-        first = np.minimum(w, self._meeting)
-        done = self.energy * _shape_work(self.shape, first / self.scale)
-        if not any(self.fibres):
-            return done
-        return done + self._line_work(np.maximum(w, self._meeting)) - self._line_work(self._meeting)
+        first, last = self._bridged
+        concrete = self._concrete_work(w)
+        if first == np.inf:
+            return concrete
+        by_fibres = self._line_work(np.clip(w, first, last)) - self._line_work(first)
+        between = self._concrete_work(np.clip(w, first, last)) - self._concrete_work(first)
+        return concrete + by_fibres - between
+
+    def _concrete_work(self, w):
+        return self.energy * _shape_work(self.shape, w / self.scale)
 
     @cached_property
-    def _meeting(self):
-        """Opening from which the fibres carry more than the concrete [mm]."""
+    def _bridged(self):
+        """Openings between which the fibres carry more than the concrete [mm]."""
+        most = self._most_bridged
+        if most is None or self._spare(most) >= 0.0:
+            return np.inf, np.inf
+        start, end = self.fibres
+        first = self._meeting(most, 0.0)
+        return first, self._meeting(most, self._gone) if end < start else np.inf
+
+    @property
+    def _gone(self):
+        """Opening at which fibres that carry less and less carry nothing any more [mm]."""
+        start, end = self.fibres
+        return _TESTED * start / (start - end)
+
+    @property
+    def _most_bridged(self):
+        """Opening at which fibres carry most beyond what the concrete does [mm]; or None."""
+        start, end = self.fibres
         if not any(self.fibres):
-            return np.inf
-        low, high = 0.0, 6.0 * self.scale
-        while self._spare(high) > 0.0:
-            high *= 2.0
-            if high > 1e6 * self.scale:
-                return np.inf
+            return None
+        if end < start:  # what the concrete has to spare sags once between two places
+            low, high = 0.0, self._gone
+            for _round in range(100):
+                third = (high - low) / 3.0
+                nearer = self._spare(low + third) < self._spare(high - third)
+                low, high = (low, high - third) if nearer else (low + third, high)
+            return 0.5 * (low + high)
+        far = 6.0 * self.scale
+        while self._spare(far) > 0.0 and far < 1e6 * self.scale:
+            far *= 2.0
+        return far
+
+    def _meeting(self, bridged, whole):
+        """Opening between two at which concrete and fibres carry alike [mm]."""
         for _halving in range(60):
-            middle = 0.5 * (low + high)
-            low, high = (middle, high) if self._spare(middle) > 0.0 else (low, middle)
-        return high
+            middle = 0.5 * (bridged + whole)
+            bridged, whole = (bridged, middle) if self._spare(middle) > 0.0 else (middle, whole)
+        return bridged
 
     def _spare(self, w):
         return self.tensile * float(_shape(self.shape, w / self.scale)[0]) - float(self._line(w)[0])
