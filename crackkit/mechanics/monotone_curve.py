@@ -34,7 +34,8 @@ def _slopes(h, rise):
     a, b = 2 * h[1:] + h[:-1], h[1:] + 2 * h[:-1]
     same = rise[:-1] * rise[1:] > 0
     left, right = (np.where(same, each, 1.0) for each in (rise[:-1], rise[1:]))
-    slope[1:-1] = np.where(same, (a + b) / (a / left + b / right), 0.0)
+    with np.errstate(over="ignore"):  # beside a rise of next to nothing the curve is level
+        slope[1:-1] = np.where(same, (a + b) / (a / left + b / right), 0.0)
     slope[0], slope[-1] = _end(h[0], h[1], rise[0], rise[1]), _end(h[-1], h[-2], rise[-1], rise[-2])
     return slope
 

@@ -1,6 +1,7 @@
 """A smooth curve through points, held against SciPy's."""
 
 import numpy as np
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy.interpolate import PchipInterpolator
@@ -30,3 +31,8 @@ def test_it_goes_through_its_points_and_never_beyond_its_neighbours(steps, data)
     curve = monotone_curve(x, y, at)
     assert (curve >= np.minimum(y[k], y[k + 1]) - 1e-9).all()
     assert (curve <= np.maximum(y[k], y[k + 1]) + 1e-9).all()
+
+
+def test_beside_a_rise_of_next_to_nothing_the_curve_is_level():
+    x, y = np.arange(3.0), np.array([-2.2e-313, 0.0, 1.0])
+    assert monotone_curve(x, y, np.array([0.5]))[0] == pytest.approx(0.0, abs=1e-12)
