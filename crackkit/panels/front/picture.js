@@ -5,6 +5,7 @@ function livePicture(model, box, send) {
   const hints = hintLine(box);
   box.replaceChildren(hints.line);
   let grabbed = null;
+  box.tabIndex = -1;
 
   function paint() {
     const held = document.activeElement?.closest?.(".ck-handle");
@@ -58,7 +59,8 @@ function livePicture(model, box, send) {
     // the SVG is swapped while it is dragged: the box keeps the pointer
     box.setPointerCapture(event.pointerId);
     handle.classList.add("ck-grabbed");
-    handle.focus({ preventScroll: true });
+    // and the focus until it is let go: to give it to each new handle would cost a layout each time
+    box.focus({ preventScroll: true });
     event.preventDefault();
   });
 
@@ -75,8 +77,11 @@ function livePicture(model, box, send) {
   }
 
   function release() {
-    if (grabbed) handleOf(grabbed.path)?.classList.remove("ck-grabbed");
+    if (!grabbed) return;
+    const handle = handleOf(grabbed.path);
     grabbed = null;
+    handle?.classList.remove("ck-grabbed");
+    handle?.focus({ preventScroll: true });
   }
   box.addEventListener("pointerup", release);
   box.addEventListener("pointercancel", release);
