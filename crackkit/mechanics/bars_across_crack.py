@@ -18,10 +18,10 @@ from crackkit.mechanics.bond import BondLaw
 
 _GRIP = 20.0  # diameters over which a bar hands its force to the concrete
 _CONFINED = 5.0  # diameters of cover from which a bar pulls out and does not split its cover
-_FINE = 2e-3  # mm of elongation below which the law is a straight line
+FINE = 2e-3  # mm of elongation below which the law is a straight line
 _STATIONS = 12
 _TABLE = np.concatenate(  # mm
-    [[0.0], np.geomspace(_FINE, 0.5, 150), np.linspace(0.5, 10.0, 477)[1:]]
+    [[0.0], np.geomspace(FINE, 0.5, 150), np.linspace(0.5, 10.0, 477)[1:]]
 )
 
 
@@ -78,12 +78,12 @@ class SlabBar:
             steep.
         """
         e = np.maximum(np.asarray(elongation, dtype=float), 0.0)
-        slip = 0.5 * np.maximum(e, _FINE)
+        slip = 0.5 * np.maximum(e, FINE)
         long = np.sqrt(8.0 * self.modulus / self.diameter * self.bond.work(slip))
         surface = np.pi * self.diameter * anchorage
         short = surface * np.minimum(self.bond.stress(slip), self.bond.peak) / self.area
         stress = np.minimum(np.minimum(long, short), self.yield_stress)
-        return stress * np.minimum(e / _FINE, 1.0)
+        return stress * np.minimum(e / FINE, 1.0)
 
 
 @dataclass(frozen=True, eq=False)

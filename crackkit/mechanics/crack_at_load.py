@@ -17,14 +17,8 @@ _NARROW, _WIDE = 4.0, 12.0  # openings G_F/f_t to which the path is followed clo
 _BEYOND = 1.6  # times its greatest load: what is not borne then is not borne a little later
 _FALLEN = 0.8  # share of its greatest load below which a crack has leaped
 _RISING = 0.97  # share of its greatest load above which it may yet rise
-_WIDER = (
-    1.15,
-    1.05,
-    1.35,
-    1.02,
-    1.7,
-    2.2,
-)  # times its mean opening, that of the next state; in turn
+# times its mean opening, that of the next state; in turn
+_WIDER = (1.15, 1.05, 1.35, 1.02, 1.7, 2.2)
 _AHEAD = (1.0, 2.0)  # times a state, from where one that bears more is sought
 _LARGE = 350  # unknowns from which a whole path takes too long
 _NOTHING = 1e-9  # mm of movement under the whole load

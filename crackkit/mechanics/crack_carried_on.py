@@ -10,14 +10,11 @@ the first rest on its way; where there is none it opens on and on, and has leape
 import numpy as np
 
 from crackkit.mechanics.crack_at_load import from_torn
-from crackkit.mechanics.crack_equation import left_over
+from crackkit.mechanics.crack_equation import TIGHT, left_over
 from crackkit.mechanics.crack_growth import Opened
 
-_TIGHT = 1e-7  # mm, of what is left over when it has come to rest
 _NEWTON = 8  # rounds, in each of which less than half must be left over
-_NEAR = (
-    2.0  # times the opening before, or the opening G_F/f_t: what Newton's method is trusted with
-)
+_NEAR = 2.0  # times the opening before: so far Newton's method is trusted
 _TANGENT = 0.95  # share of slopes in how the forces are taken to answer, secants for the rest
 _HASTE = 5.0  # times a round, at most: what rounds alike would add up to
 _CLOSER = 0.2  # of what was left over at the last try: time to try Newton's method again
@@ -51,7 +48,7 @@ def carried_on(crack, load, before):
     for count in range(_ROUNDS):
         left, answer = left_over(crack, q, load, most, _TANGENT)
         size = abs(left).max()
-        if size < _TIGHT:
+        if size < TIGHT:
             return _opened(crack, load, q, most)
         if size < _CLOSER * tried and count:
             found = _by_slopes(crack, load, q, most)
@@ -75,7 +72,7 @@ def _by_slopes(crack, load, q, most):
     for _round in range(_NEWTON):
         left, answer = left_over(crack, q, load, most)
         size = abs(left).max()
-        if size < _TIGHT:
+        if size < TIGHT:
             return _opened(crack, load, q, most)
         if size > 0.5 * sizes[-2]:
             return None

@@ -9,6 +9,7 @@ from functools import cached_property
 
 import numpy as np
 
+TIGHT = 1e-7  # mm, of what is left over once a crack has come to rest
 _NOTHING = 1e-12  # mm of opening
 _PULLED = 1e-9  # mm of elongation
 

@@ -8,10 +8,9 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from crackkit.mechanics.crack_equation import left_over
+from crackkit.mechanics.crack_equation import TIGHT, left_over
 from crackkit.words import _
 
-_TIGHT = 1e-7  # mm, of what is left over when a step has come to rest
 _MOST_ROUNDS = 14
 _FIRST, _WIDER, _NARROWER, _EASY = 1e-3, 1.6, 0.3, 8
 _REACH, _WAIT = 0.3, 12  # of G_F/f_t, what the front opens at first; steps for which it is led
@@ -80,7 +79,7 @@ def at_rest(crack, aim, start):
     for rounds in range(_MOST_ROUNDS):
         left, answer = left_over(crack, q, load, start.greatest)
         short = aim.value - aim.row @ q - aim.weight * load
-        if abs(left).max() < _TIGHT and abs(short) < _TIGHT * (abs(aim.weight) + 1.0):
+        if abs(left).max() < TIGHT and abs(short) < TIGHT * (abs(aim.weight) + 1.0):
             greatest = np.maximum(start.greatest, q[: crack.count])
             return Opened(load, q, greatest), rounds
         worst.append(abs(left).max())
@@ -149,7 +148,7 @@ def growth(crack, widest=np.inf, load=np.inf, mean=np.inf):
         raise ValueError(_("Say at which opening or at which load the crack is to stop."))
     steps, pace = [unopened(crack)], Pace(_FIRST * crack.law.scale)
     here = float(crack.mean_row @ steps[0].q)
-    while pace.rounds < _PATIENCE and here < mean - 2.0 * _TIGHT:
+    while pace.rounds < _PATIENCE and here < mean - 2.0 * TIGHT:
         pace = replace(pace, stride=min(pace.stride, mean - here))
         found, pace = _wider(crack, steps[-1], pace)
         if found is None:

@@ -4,6 +4,7 @@ import math
 from collections.abc import Iterator
 
 from crackkit.mechanics.bars import bar
+from crackkit.mechanics.bars_across_crack import FINE
 from crackkit.mechanics.concrete import mean_strength_en
 from crackkit.structures.corner_bars import laid_bars, layout
 from crackkit.structures.corner_history import opened, steps_to
@@ -13,7 +14,6 @@ from crackkit.structures.outcome import WorkingStep
 from crackkit.words import _
 
 IN_FULL, IN_SHORT = 2, 4  # bars that are told step by step, and by their stress alone
-LEAST = 0.002  # mm: below it the law of a bar is a straight line
 KINDS = {"diagonal": _("diagonal"), "edge": _("along a side"), "mat": _("of the mat")}
 BOND = _("Model Code 2010 Table 6.1-1, good bond, from memory")
 
@@ -58,7 +58,7 @@ def _short(here, stress: float) -> Iterator[WorkingStep]:
 def _known(it, here, crossing, elongation: float) -> dict[str, float]:
     size, law = bar(here.size), crossing.bar.bond
     e = max(elongation, 0.0)
-    s = 0.5 * max(e, LEAST)
+    s = 0.5 * max(e, FINE)
     return {
         "f_cm28": float(mean_strength_en(it.strength)),
         "d_b": size.diameter,
@@ -87,7 +87,7 @@ def _steps(v: dict, stress: float) -> Iterator[WorkingStep]:
     where = _("finite elements: mean over 20 diameters on each side; not for hand calculation")
     text = _("how far the crack has drawn it out")
     yield by_hand("e", text, "", v, v["e"], "width", where)
-    least = f"max(e, {LEAST:g})" if v["e"] < LEAST else "e"
+    least = f"max(e, {FINE:g})" if v["e"] < FINE else "e"
     text, where = _("slip at either face of the crack"), _("half of it on each side")
     yield by_hand("s", text, f"{least}/2", v, v["s"], "width", where)
     text = _("work of bond on a square millimetre up to that slip, integral of tau ds, in N/mm")
@@ -139,8 +139,8 @@ def _stress(v: dict, stress: float) -> Iterator[WorkingStep]:
     yield by_hand("sigma_e", text, formula, v, here["sigma_e"], "stress", where)
     yield by_hand("f_y", _("it yields at"), "", v, v["f_y"], "stress")
     formula = "min(sigma_l, sigma_e, f_y)"
-    if v["e"] < LEAST:
-        formula += f"*e/{LEAST:g}"
+    if v["e"] < FINE:
+        formula += f"*e/{FINE:g}"
     text, where = _("stress in the bar at the crack"), _("the least of the three")
     yield by_hand("sigma_s", text, formula, here, stress, "stress", where)
     here["sigma_s"] = stress
