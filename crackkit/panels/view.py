@@ -115,7 +115,7 @@ class PanelView(PictureWidget):
         Labels of the panel's own buttons.
     """
 
-    _esm = front_end("page.js", "picture.js", "controls.js", "walk.js", "panel.js")
+    _esm = front_end("page.js", "renewed.js", "picture.js", "controls.js", "walk.js", "panel.js")
     _css = front_end("panel.css")
 
     topics = traitlets.List().tag(sync=True)

@@ -13,7 +13,10 @@ INSTALL = """(way) => {
   window.addEventListener('keydown', () => clock.keys.push(performance.now()), true);
   window.addEventListener('pointerup', () => { clock.released = performance.now(); }, true);
   if (way === 'ours') {
-    new MutationObserver(shown).observe(document.querySelector('.ck-picture'), {childList: true});
+    // parts of the drawing are made anew, or all of it; the line of a hint does not count
+    const drawn = (record) => record.target.closest('svg') || record.target.querySelector('svg');
+    new MutationObserver((records) => { if (records.some(drawn)) shown(); })
+      .observe(document.querySelector('.ck-picture'), {childList: true, subtree: true});
   } else {
     document.addEventListener('load', (e) => { if (e.target.tagName === 'IMG') shown(); }, true);
   }

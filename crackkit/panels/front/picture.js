@@ -1,20 +1,22 @@
-// The live picture: swaps the SVG string, reports drags, presses and keys on its handles, and
+// The live picture: follows the SVG string, reports drags, presses and keys on its handles, and
 // shows the hint under the pointer.
 
 function livePicture(model, box, send) {
   const hints = hintLine(box);
   box.replaceChildren(hints.line);
+  const show = renewing(box, hints.line);
   let grabbed = null;
   box.tabIndex = -1;
 
   function paint() {
-    const held = document.activeElement?.closest?.(".ck-handle");
+    const active = document.activeElement;
+    const held = active?.closest?.(".ck-handle");
     const path = box.contains(held) ? held.dataset.path : null;
-    const hinted = box.contains(document.activeElement?.closest?.(".ck-hint"));
-    box.querySelector("svg")?.remove();
-    hints.line.insertAdjacentHTML("beforebegin", model.get("svg"));
-    hints.painted(hinted);
-    if (path) handleOf(path)?.focus({ preventScroll: true });
+    const hinted = box.contains(active?.closest?.(".ck-hint"));
+    show(model.get("svg"));
+    const lost = !box.contains(active); // what had the focus was made anew
+    hints.painted(hinted && lost);
+    if (path && lost) handleOf(path)?.focus({ preventScroll: true });
     if (grabbed) handleOf(grabbed.path)?.classList.add("ck-grabbed");
   }
 
@@ -56,7 +58,7 @@ function livePicture(model, box, send) {
     const svg = box.querySelector("svg");
     const scale = svg.viewBox.baseVal.width / svg.getBoundingClientRect().width;
     grabbed = { ...facts(handle), scale, x: event.clientX, y: event.clientY };
-    // the SVG is swapped while it is dragged: the box keeps the pointer
+    // the handle is made anew while it is dragged: the box keeps the pointer
     box.setPointerCapture(event.pointerId);
     handle.classList.add("ck-grabbed");
     // and the focus until it is let go: to give it to each new handle would cost a layout each time
