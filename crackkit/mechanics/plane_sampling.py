@@ -4,7 +4,7 @@ import numpy as np
 
 from crackkit.mechanics.plane_elements import shape_slopes, shapes
 
-_NEAREST, _ROUNDS, _TOLERANCE = 8, 12, 1e-9
+_NEAREST, _ROUNDS, _TOLERANCE = 4, 12, 1e-9
 _CHUNK = 200_000
 
 
@@ -57,13 +57,18 @@ def _near(corners, at):
     k = min(_NEAREST, len(corners))
     tree = cKDTree(corners[:, :3].mean(axis=1), balanced_tree=False, compact_nodes=False)
     which = tree.query(at, k=[*range(1, k + 1)])[1]
-    a, b, c = (corners[which, j] for j in range(3))
-    first, second, gap = b - a, c - a, at[:, None] - a
-    det = _cross(first, second)
-    shares = _cross(gap, second) / det, _cross(first, gap) / det
-    depth = np.minimum(np.minimum(*shares), 1 - shares[0] - shares[1])
+    second, third = _straight(corners[which], at[:, None])
+    depth = np.minimum(np.minimum(second, third), 1 - second - third)
     rows = np.arange(len(at))
     return rows, which[rows, np.argmax(depth, axis=1)]
+
+
+def _straight(corners, at):
+    """Shares of the second and the third corner, as if all sides were straight."""
+    a, b, c = (corners[..., j, :] for j in range(3))
+    first, second, gap = b - a, c - a, at - a
+    det = _cross(first, second)
+    return _cross(gap, second) / det, _cross(first, gap) / det
 
 
 def _cross(a, b):
@@ -75,8 +80,9 @@ def _around(corners, at):
     low, high = _boxes(corners)
     pairs, step = [], max(1, _CHUNK // len(corners))
     for k in range(0, len(at), step):
-        p = at[k : k + step, None]
-        rows, which = np.nonzero(((p >= low) & (p <= high)).all(axis=-1))
+        x, y = at[k : k + step, :1], at[k : k + step, 1:]
+        beside = (x >= low[:, 0]) & (x <= high[:, 0])
+        rows, which = np.nonzero(beside & (y >= low[:, 1]) & (y <= high[:, 1]))
         pairs.append((rows + k, which))
     return tuple(np.concatenate(each) for each in zip(*pairs, strict=True))
 
@@ -92,8 +98,9 @@ def _keep(corners, at, pairs, found, shares):
 
 
 def _shares(corners, at):
-    """Shares of the corners, by Newton's method, which needs one round where sides are straight."""
-    share = np.full((len(at), 3), 1 / 3)
+    """Shares of the corners, by Newton's method from those as if all sides were straight."""
+    second, third = _straight(corners, at)
+    share = np.stack([1 - second - third, second, third], axis=1)
     for _round in range(_ROUNDS):
         gap = at - (shapes(share)[:, None] @ corners)[:, 0]
         J = shape_slopes(share) @ corners

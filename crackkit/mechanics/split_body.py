@@ -176,6 +176,8 @@ def _jumps(pairs, line, unknowns):
 
 def _inverse_at(factor, last, size):
     """Part of the inverse for the jumps, from the end of the factor."""
+    from scipy.linalg.lapack import dtrtri
+
     pivots = factor.U.diagonal()
     if not pivots.min() > _LOOSE * pivots.max():
         raise ArithmeticError(_("Nothing holds the body where it is."))
@@ -186,6 +188,6 @@ def _inverse_at(factor, last, size):
         unit[last, np.arange(len(last))] = 1.0
         return factor.solve(unit)[last]
     upper = factor.U[:, start:].tocsr()[start:].toarray()
-    end = upper.T @ (upper / np.diag(upper)[:, None])
+    back = dtrtri(upper / np.sqrt(np.diag(upper))[:, None])[0]
     at = order - start
-    return np.linalg.inv(end)[np.ix_(at, at)]
+    return (back @ back.T)[np.ix_(at, at)]

@@ -15,12 +15,11 @@ from crackkit.structures.corner_shapes import Form, outline, polygons
 
 STRAIGHT = 120.0  # mm from the corner, trusted to the first way
 STEP = 60.0  # mm
-SPACE = 80.0  # mm between the points of the line that is given
 SHARPEST = 0.12  # rad, largest turn of a step
 ASIDE = math.pi / 4  # rad: what lies farther from its way does not lead a crack aside
 PLAIN = 0.5  # share by which one tension must outdo the other to lead a crack
 NEAR = 90.0  # mm: closer to a side than this the line goes straight to it
-FLAT = 12.0  # mm from a straight line
+FLAT = 12.0  # mm: no closer than this is the line known; fewer bends ask for fewer triangles
 AHEAD = 500.0  # mm
 LONGEST = 0.8  # of length and width together
 LOW = 0.02  # of the tension at its start: where less is left the line ends
@@ -129,13 +128,13 @@ class _Rim:
 
 
 def _thinned(points: np.ndarray) -> np.ndarray:
-    """Points at equal distances along the line; only its ends where it is straight."""
-    along = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
-    ends = points[[0, -1]]
-    way = (ends[1] - ends[0]) / along[-1]
-    beside = (points - ends[0]) @ np.array([-way[1], way[0]])
-    count = max(round(along[-1] / SPACE), 1) if abs(beside).max() > FLAT else 1
-    at = np.linspace(0.0, along[-1], count + 1)
-    line = np.stack([np.interp(at, along, points[:, k]) for k in (0, 1)], axis=1)
-    line[-1] = points[-1]
-    return line
+    """The fewest of the points with straight pieces between them that pass all others closely."""
+    if len(points) < 3:
+        return points
+    start, end = points[[0, -1]]
+    way = (end - start) / np.hypot(*(end - start))
+    aside = abs((points - start) @ np.array([-way[1], way[0]]))
+    bend = int(np.argmax(aside))
+    if aside[bend] <= FLAT:
+        return points[[0, -1]]
+    return np.concatenate([_thinned(points[: bend + 1])[:-1], _thinned(points[bend:])])

@@ -35,8 +35,8 @@ from crackkit.structures.corner_shapes import Form, outline
 from crackkit.structures.rib_grip import rib_grip
 
 BEGINNING, FINEST = 500.0, 33.0  # mm of the line along which triangles are as small as this
-PIECES = 40  # sides of triangles along the rest; none shorter or longer than these [mm]
-SHORTEST, COARSEST = 40.0, 75.0
+PIECES = 30  # sides of triangles along the rest; none shorter or longer than these [mm]
+SHORTEST, COARSEST = 40.0, 100.0
 STILL_HOLDS = 0.1  # share of the bed of a base that slides: it pulls on, but hardly harder
 
 
