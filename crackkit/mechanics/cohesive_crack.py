@@ -25,14 +25,20 @@ class Held:
         Elongation of each bar from the unknowns of the body [-], shape (bars, unknowns).
     loads : numpy.ndarray
         Lasting load and growing load on the unknowns [N], shape (unknowns, 2).
-    unknowns : numpy.ndarray
-        Unknowns under these loads, and under a pull of 1 N by each bar [mm], shape
-        (unknowns, 2 + bars).
+    loaded : numpy.ndarray
+        Unknowns under these loads [mm], shape (unknowns, 2).
+    pulled : numpy.ndarray
+        Unknowns under a pull of 1 N by each bar [mm], shape (unknowns, bars), of a body `softer`
+        times as soft: with many bars they are long, and need not be copied for each concrete.
+    softer : float
+        See there [-].
     """
 
     rows: np.ndarray
     loads: np.ndarray
-    unknowns: np.ndarray
+    loaded: np.ndarray
+    pulled: np.ndarray
+    softer: float = 1.0
 
 
 @dataclass(frozen=True, eq=False)
@@ -70,7 +76,7 @@ class CohesiveCrack:
     @cached_property
     def compliance(self):
         """Opening, sliding and elongations for forces of 1 N [mm/N], shape (2 p + bars,) twice."""
-        x = self.held.unknowns[:, 2:]
+        x = self.held.pulled / self.held.softer
         across = self.body.jumps @ x
         return np.block([[self.body.compliance, across], [across.T, self.held.rows @ x]])
 
@@ -79,7 +85,7 @@ class CohesiveCrack:
         """Opening, sliding and elongations under the lasting load and under a growing load of 1,
         while the line is held [mm], shape (2, 2 p + bars).
         """
-        x = self.held.unknowns[:, :2]
+        x = self.held.loaded
         return np.concatenate([self.body.jumps @ x, self.held.rows @ x]).T
 
     @cached_property
@@ -151,8 +157,9 @@ class CohesiveCrack:
         p, body = self.forces(q, greatest), self.body
         p[: 2 * self.count] -= np.tile(self.springs, 2) * q[: 2 * self.count]
         pushed = body.jumps.T @ p[: 2 * self.count]
-        x = self.held.unknowns
-        return x[:, 0] + load * x[:, 1] - body.unknowns(pushed) - x[:, 2:] @ p[2 * self.count :]
+        lasting, growing = self.held.loaded.T
+        by_bars = self.held.pulled @ (p[2 * self.count :] / self.held.softer)
+        return lasting + load * growing - body.unknowns(pushed) - by_bars
 
     def spent(self, greatest):
         """Work that has gone into breaking the line.
@@ -219,9 +226,8 @@ def cohesive_crack(body, law, growing, lasting=None, bars=(), share=1.0):
     loads, rows = back @ loads, (back @ rows.T).T
     unknowns = body.unknowns(np.concatenate([loads, rows.T], axis=1))
     share = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
-    return CohesiveCrack(
-        body, law, share, tuple(bars), Held(rows, loads, unknowns), bar_forces(bars)
-    )
+    held = Held(rows, loads, unknowns[:, :2], unknowns[:, 2:])
+    return CohesiveCrack(body, law, share, tuple(bars), held, bar_forces(bars))
 
 
 def cut_before(line, length, depth=1.0):

@@ -152,7 +152,7 @@ def unit_loads(of: Line, state: Uncracked, modulus: float, shortening: float) ->
     """Unknowns of the split slab under its shrinkage and the drag of its base [mm]."""
     split, crack = split_slab(of), crossed(of, ())
     if split.bed is None:
-        return shortening * crack.held.unknowns[:, 1]
+        return shortening * crack.held.loaded[:, 1]
     slab, u = split.slab, split.before(state.movement)
     shear, slip = base_shear(of.by)
     far = np.maximum(np.linalg.norm(u, axis=-1), slip)
@@ -195,11 +195,10 @@ def in_concrete(unit: CohesiveCrack, matter: Matter, bars, loads, share=1.0) -> 
         factor=_Softer(unit.body.factor, scale),
         compliance=unit.body.compliance / scale,
     )
-    x = unit.held.unknowns
-    unknowns = np.column_stack([np.zeros_like(loads), loads, x[:, 2:] / scale])
+    loaded = np.column_stack([np.zeros_like(loads), loads])
     met, pull = _pulling(unit, tuple(bars), matter.strength, matter.yield_strength)
     whole = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
-    held = Held(unit.held.rows, unit.held.loads, unknowns)
+    held = Held(unit.held.rows, unit.held.loads, loaded, unit.held.pulled, scale)
     crack = CohesiveCrack(body, matter.law, whole, met, held, pull)
     vars(crack)["compliance"] = unit.compliance / scale  # no need to work it out anew
     return crack
