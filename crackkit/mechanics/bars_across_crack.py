@@ -20,9 +20,8 @@ _GRIP = 20.0  # diameters over which a bar hands its force to the concrete
 _CONFINED = 5.0  # diameters of cover from which a bar pulls out and does not split its cover
 FINE = 2e-3  # mm of elongation below which the law is a straight line
 _STATIONS = 12
-_TABLE = np.concatenate(  # mm
-    [[0.0], np.geomspace(FINE, 0.5, 150), np.linspace(0.5, 10.0, 477)[1:]]
-)
+# mm, close enough that bends, where a bar begins to slip or to yield, are met to 0.2 %
+_TABLE = np.concatenate([[0.0], np.geomspace(FINE, 10.0, 1200)])
 
 
 @dataclass(frozen=True)

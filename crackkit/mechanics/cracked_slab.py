@@ -1,6 +1,6 @@
 """A slab with its holds and a line along which it may crack, made ready from its mesh."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -31,6 +31,8 @@ class CrackedSlab:
         (2 n, 2 n).
     body : SplitBody
         The slab as its line feels it.
+    grip : scipy.sparse.csr_array
+        That part of the stiffness that springs of the holds give [N/mm], shape (2 n, 2 n).
     """
 
     mesh: object
@@ -38,6 +40,7 @@ class CrackedSlab:
     elements: PlaneElements
     stiffness: object
     body: object
+    grip: object
 
     @property
     def line(self):
@@ -49,6 +52,24 @@ class CrackedSlab:
         """Forces on the nodes that stand for a free shortening of 1, alike all over [N], (2 n,)."""
         stress = -self.sheet.matrix @ np.array([1.0, 1.0, 0.0])
         return self.elements.forces(stress, self.sheet.thickness)
+
+    def held(self, times):
+        """The same slab, what holds it yielding more or less; nothing is factorised anew.
+
+        Parameters
+        ----------
+        times : float
+            How many times as stiff as now all springs of its holds are [-], above 0. Rigid holds
+            stay as they are.
+
+        Returns
+        -------
+        CrackedSlab
+            To be changed no further [N/mm].
+        """
+        grip = times * self.grip
+        stiffness = self.stiffness + (grip - self.grip)
+        return replace(self, stiffness=stiffness, body=self.body.held(times), grip=grip)
 
     def crack(self, law, bars=(), share=1.0, growing=None, lasting=None):
         """The crack, ready to be opened.
@@ -108,12 +129,12 @@ def cracked_slab(mesh, sheet, holds=(), extra=None):
     if any(np.any(hold.movement) for hold in holds):
         raise ValueError(_("Where a slab cracks, its holds stay where they are."))
     elements = PlaneElements(mesh.points, mesh.triangles)
-    stiffness = elements.stiffness(sheet)
-    for more in (springs(mesh, holds)[0], extra):
+    stiffness, grip = elements.stiffness(sheet), springs(mesh, holds)[0]
+    for more in (grip, extra):
         if more is not None and more.nnz:
             stiffness = stiffness + more
     free = np.isnan(fixed_movements(mesh, holds))
     line = crack_line(mesh.points, mesh.crack)
     springs_there = line_stiffness(sheet.modulus)
-    body = split_body(stiffness, free, line, sheet.thickness, springs_there)
-    return CrackedSlab(mesh, sheet, elements, stiffness, body)
+    body = split_body(stiffness, free, line, sheet.thickness, springs_there, grip)
+    return CrackedSlab(mesh, sheet, elements, stiffness, body, grip)

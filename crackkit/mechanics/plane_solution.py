@@ -1,10 +1,11 @@
 """A slab that is held, dries and is pulled in its own plane: factorised once, solved many times."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 
+from crackkit.mechanics.other_grip import Grip, OtherGrip
 from crackkit.mechanics.plane_elements import PlaneElements, Sheet
 from crackkit.mechanics.plane_factor import PlaneFactor, plane_factor
 from crackkit.mechanics.plane_supports import fixed_movements, springs
@@ -36,6 +37,8 @@ class PlaneBody:
     factor : PlaneFactor
         Factors of the stiffness, rigid holds counted in [N/mm]; its `condensed` is the stiffness
         as the nodes feel it that were kept for last.
+    springs : scipy.sparse.csr_array
+        That part of the stiffness that yielding holds give [N/mm], shape (2 n, 2 n).
     """
 
     mesh: object
@@ -45,6 +48,7 @@ class PlaneBody:
     given: np.ndarray
     pushes: np.ndarray
     factor: PlaneFactor
+    springs: object
 
     @cached_property
     def is_free(self):
@@ -66,6 +70,34 @@ class PlaneBody:
         """
         free = self.is_free if forces.ndim == 1 else self.is_free[:, None]
         return self.factor.solve(np.where(free, forces, 0.0))
+
+    @cached_property
+    def _grip(self):
+        """What the springs do to the slab."""
+        at = np.flatnonzero((np.diff(self.springs.indptr) > 0) & self.is_free)
+        unit = np.zeros((len(self.given), len(at)))
+        unit[at, np.arange(len(at))] = 1.0
+        return Grip(at, self.springs[at][:, at].toarray(), self.factor.solve(unit)[at])
+
+    def held(self, times):
+        """The same slab, what holds it yielding more or less; nothing is factorised anew.
+
+        Parameters
+        ----------
+        times : float
+            How many times as stiff as now all springs of its holds are [-], above 0. Rigid holds
+            stay as they are.
+
+        Returns
+        -------
+        PlaneBody
+            To be changed no further; its `factor` can only solve [N/mm].
+        """
+        factor = OtherGrip(self.factor, self._grip.at, self._grip.lacking(times))
+        springs = times * self.springs
+        stiffness = self.stiffness + (springs - self.springs)
+        pushes = times * self.pushes
+        return replace(self, stiffness=stiffness, pushes=pushes, factor=factor, springs=springs)
 
     @cached_property
     def _movement_of_holds(self):
@@ -262,7 +294,7 @@ def plane_body(mesh, sheet, holds=(), extra=None, last=None):
     _refuse_loose(elements.points, given, added)
     K = (elements.stiffness(sheet) + added).tocsr() if added.nnz else elements.stiffness(sheet)
     factor = plane_factor(K, np.isnan(given), last)
-    return PlaneBody(mesh, sheet, elements, K, given, pushes, factor)
+    return PlaneBody(mesh, sheet, elements, K, given, pushes, factor, added)
 
 
 def _refuse_loose(points, given, added):

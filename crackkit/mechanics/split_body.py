@@ -7,10 +7,11 @@ line. The line is held by springs as stiff as it is while whole, which are taken
 where it is not.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crackkit.mechanics.other_grip import Grip, OtherGrip
 from crackkit.words import _
 
 _THIN = 0.5  # mm of concrete, as soft as the line while it is whole
@@ -58,6 +59,10 @@ class SplitBody:
         (2 p, unknowns).
     compliance : numpy.ndarray
         Opening and sliding [mm] for a force of 1 N between the faces, shape (2 p, 2 p).
+    grip : Grip or None
+        What springs that hold the body do, where they may be changed.
+    gripped : numpy.ndarray or None
+        Opening and sliding [mm] for a force of 1 N where these springs act, shape (2 p, m).
     """
 
     line: object
@@ -67,6 +72,8 @@ class SplitBody:
     spread: object
     jumps: object
     compliance: np.ndarray
+    grip: Grip | None = None
+    gripped: np.ndarray | None = None
 
     def unknowns(self, loads):
         """Answer to loads while the line is held.
@@ -83,8 +90,26 @@ class SplitBody:
         """
         return self.factor.solve(np.ascontiguousarray(loads))
 
+    def held(self, times):
+        """The same body, its springs of another stiffness.
 
-def split_body(stiffness, free, line, thickness, springs):
+        Parameters
+        ----------
+        times : float
+            How many times as stiff as factorised they are [-], above 0.
+
+        Returns
+        -------
+        SplitBody
+            To be changed no further [mm/N].
+        """
+        lacking = self.grip.lacking(times)
+        compliance = self.compliance - self.gripped @ lacking @ self.gripped.T
+        factor = OtherGrip(self.factor, self.grip.at, lacking)
+        return replace(self, factor=factor, compliance=compliance, grip=None, gripped=None)
+
+
+def split_body(stiffness, free, line, thickness, springs, grip=None):
     """Reduce a body to what its line feels.
 
     Parameters
@@ -100,6 +125,9 @@ def split_body(stiffness, free, line, thickness, springs):
         Thickness of the body [mm], above 0.
     springs : float
         Stiffness of the line while it is whole [MPa/mm], above 0; see `line_stiffness`.
+    grip : scipy.sparse.sparray, optional
+        That part of the stiffness that springs give which may be changed [N/mm], shape
+        (2 n, 2 n); see `SplitBody.held`.
 
     Returns
     -------
@@ -114,14 +142,27 @@ def split_body(stiffness, free, line, thickness, springs):
     spread, pairs = _spread(stiffness.shape[0], free, line)
     area = line.length * thickness
     matrix = (spread.T @ stiffness @ spread).tocsc()
-    last = pairs[pairs >= 0]
-    forces = np.broadcast_to(area[:, None] * springs, pairs.shape)[pairs >= 0]
-    factor = _factorised(matrix, last, forces)
+    at, held = _grip_at(grip, spread)
+    last = np.union1d(pairs[pairs >= 0], at)
+    moving, forces = pairs >= 0, np.zeros(matrix.shape[0])
+    forces[pairs[moving]] = np.broadcast_to(area[:, None] * springs, pairs.shape)[moving]
+    factor = _factorised(matrix, last, forces[last])
     jumps = _jumps(pairs, line, matrix.shape[0])
     inner = _inverse_at(factor, last, matrix.shape[0])
-    turned = jumps[:, last]
-    compliance = turned @ (turned @ inner).T
-    return SplitBody(line, area, springs, factor, spread, jumps, compliance)
+    turned, there = jumps[:, last], np.searchsorted(last, at)
+    felt = turned @ inner
+    compliance = turned @ felt.T
+    gripped = Grip(at, held, inner[np.ix_(there, there)]), felt[:, there]
+    return SplitBody(line, area, springs, factor, spread, jumps, compliance, *gripped)
+
+
+def _grip_at(grip, spread):
+    """Unknowns on which springs act that may be changed, and their stiffness."""
+    if grip is None:
+        return np.zeros(0, dtype=int), np.zeros((0, 0))
+    own = (spread.T @ grip @ spread).tocsr()
+    at = np.flatnonzero(np.diff(own.indptr))
+    return at, own[at][:, at].toarray()
 
 
 def _spread(size, free, line):
@@ -147,7 +188,7 @@ def _spread(size, free, line):
 
 
 def _factorised(matrix, last, springs):
-    """Factor with the jumps at the end: tied all to all, they have the most neighbours."""
+    """Factor with the last ones at the end: tied all to all, they have the most neighbours."""
     from scipy.sparse import coo_array
     from scipy.sparse.linalg import splu
 
@@ -175,7 +216,7 @@ def _jumps(pairs, line, unknowns):
 
 
 def _inverse_at(factor, last, size):
-    """Part of the inverse for the jumps, from the end of the factor."""
+    """Part of the inverse for the last ones, from the end of the factor."""
     from scipy.linalg.lapack import dtrtri
 
     pivots = factor.U.diagonal()

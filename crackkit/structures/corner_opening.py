@@ -26,6 +26,7 @@ from crackkit.structures.corner_restraint import (
     Restraint,
     Uncracked,
     base_shear,
+    harder,
     holds,
     typical,
     usual,
@@ -97,11 +98,17 @@ class Matter:
 
 @lru_cache(maxsize=24)
 def split_slab(of: Line) -> SplitSlab:
-    """Split a slab along the line of its crack."""
-    here = _split_mesh(replace(of, by=usual(of.by)))
-    if of.by.held != "base":
+    """Split a slab along the line of its crack.
+
+    Held to a middling degree it is factorised; held to another only its ties are changed.
+    """
+    middling = replace(of, by=usual(of.by))
+    here = _split_mesh(middling)
+    if of.by.held == "base":
+        return _on_base(of, here)
+    if of == middling or of.by.degree == 1.0:
         return SplitSlab(cracked_slab(here, UNIT, holds(of.form, of.by)))
-    return _on_base(of, here)
+    return SplitSlab(split_slab(middling).slab.held(harder(of.by)))
 
 
 @lru_cache(maxsize=24)

@@ -14,7 +14,7 @@ from crackkit.mechanics.base_friction import base, slab_weight
 from crackkit.mechanics.plane_elements import Sheet
 from crackkit.mechanics.plane_friction import SlidingBody, sliding_body
 from crackkit.mechanics.plane_mesh import MeshSize, PlaneMesh, mesh
-from crackkit.mechanics.plane_solution import PlaneState, plane_body
+from crackkit.mechanics.plane_solution import PlaneBody, PlaneState, plane_body
 from crackkit.mechanics.plane_supports import Hold
 from crackkit.mechanics.slab_on_friction import grip_stiffness
 from crackkit.structures.corner_shapes import (
@@ -111,7 +111,15 @@ def whole_mesh(of: Form) -> PlaneMesh:
 
 @lru_cache(maxsize=32)
 def _unit_state(of: Form, by: Restraint) -> PlaneState:
-    return plane_body(whole_mesh(of), UNIT, holds(of, by)).state(shortening=1.0)
+    """Held to the usual degree it is factorised; held to another only its ties are changed."""
+    if by == usual(by) or by.degree == 1.0:
+        return _unit_body(of, by).state(shortening=1.0)
+    return _unit_body(of, usual(by)).held(harder(by)).state(shortening=1.0)
+
+
+@lru_cache(maxsize=32)
+def _unit_body(of: Form, by: Restraint) -> PlaneBody:
+    return plane_body(whole_mesh(of), UNIT, holds(of, by))
 
 
 @lru_cache(maxsize=64)
@@ -134,6 +142,16 @@ def uncracked(of: Form, by: Restraint, modulus: float, shortening: float) -> Unc
         return Uncracked(whole_mesh(of), state.stress, state.movement)
     unit = _unit_state(of, by)
     return Uncracked(unit.body.mesh, modulus * shortening * unit.stress, shortening * unit.movement)
+
+
+def harder(by: Restraint) -> float:
+    """How many times as stiff ties of a degree below 1 are as those of the usual degree [-]."""
+    return _odds(by.degree) / _odds(MIDDLING)
+
+
+def _odds(degree: float) -> float:
+    """To what the stiffness of ties is in proportion; see `grip_stiffness`."""
+    return degree / (1.0 - degree)
 
 
 def usual(by: Restraint) -> Restraint:
