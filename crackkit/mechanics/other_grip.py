@@ -6,8 +6,11 @@ body moves there; with its compliance at these places they follow from one small
 """
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
+
+_FEW = 8  # loads that are quicker solved for twice
 
 
 @dataclass(frozen=True, eq=False)
@@ -16,6 +19,8 @@ class Grip:
 
     Parameters
     ----------
+    factor : object
+        Factor of the body with these springs; has ``shape`` and ``solve``.
     at : numpy.ndarray of int
         Numbers of the unknowns on which springs act [-], shape (m,).
     stiffness : numpy.ndarray
@@ -25,12 +30,13 @@ class Grip:
         (m, m), symmetric.
     """
 
+    factor: object
     at: np.ndarray
     stiffness: np.ndarray
     compliance: np.ndarray
 
-    def lacking(self, times):
-        """What springs of another stiffness add.
+    def held(self, times):
+        """Factor of the body with springs of another stiffness.
 
         Parameters
         ----------
@@ -39,12 +45,17 @@ class Grip:
 
         Returns
         -------
-        numpy.ndarray
-            Forces by which they hold the body more, for each millimetre that it moves while they
-            are as factorised [N/mm], shape (m, m), symmetric.
+        OtherGrip
+            Which solves for loads [N].
         """
         more = (times - 1.0) * self.stiffness
-        return np.linalg.solve(np.eye(len(more)) + more @ self.compliance, more)
+        lacking = np.linalg.solve(np.eye(len(more)) + more @ self.compliance, more)
+        return OtherGrip(self, lacking)
+
+    @cached_property
+    def answers(self):
+        """Moves for a force of 1 N on each of these unknowns [mm/N], shape (n, m)."""
+        return moves_for_units(self.factor, self.factor.shape[0], self.at)
 
 
 @dataclass(frozen=True, eq=False)
@@ -53,16 +64,14 @@ class OtherGrip:
 
     Parameters
     ----------
-    factor : object
-        Factor with the springs as they were; has ``solve``.
-    at : numpy.ndarray of int
-        Numbers of the unknowns on which springs act [-], shape (m,).
+    grip : Grip
+        The springs as they were.
     lacking : numpy.ndarray
-        As `Grip.lacking` gives it [N/mm].
+        Forces by which they hold the body more now, for each millimetre that it would move while
+        they were as factorised [N/mm], shape (m, m), symmetric.
     """
 
-    factor: object
-    at: np.ndarray
+    grip: Grip
     lacking: np.ndarray
 
     def solve(self, loads):
@@ -78,7 +87,33 @@ class OtherGrip:
         numpy.ndarray
             Moves [mm], of the same shape.
         """
-        there = self.lacking @ self.factor.solve(loads)[self.at]
+        at, factor = self.grip.at, self.grip.factor
+        moved = factor.solve(loads)
+        back = self.lacking @ moved[at]
+        if loads.ndim == 2 and loads.shape[1] > _FEW:
+            return moved - self.grip.answers @ back
         left = np.array(loads)
-        left[self.at] -= there
-        return self.factor.solve(left)
+        left[at] -= back
+        return factor.solve(left)
+
+
+def moves_for_units(factor, size, at):
+    """Moves for a force of 1 N on some unknowns.
+
+    Parameters
+    ----------
+    factor : object
+        Factor of a body; has ``solve``.
+    size : int
+        Unknowns of the body [-].
+    at : numpy.ndarray of int
+        Numbers of those that are pushed [-], shape (m,).
+
+    Returns
+    -------
+    numpy.ndarray
+        Moves [mm/N], shape (size, m).
+    """
+    unit = np.zeros((size, len(at)))
+    unit[at, np.arange(len(at))] = 1.0
+    return factor.solve(unit)

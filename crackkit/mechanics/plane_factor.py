@@ -29,6 +29,11 @@ class PlaneFactor:
     order: np.ndarray | None = None
     kept: int = 0
 
+    @property
+    def shape(self):
+        """Equations and unknowns [-], (2 n, 2 n)."""
+        return self.factors.shape
+
     def solve(self, forces):
         """Movements from forces.
 

@@ -5,7 +5,7 @@ from functools import cached_property
 
 import numpy as np
 
-from crackkit.mechanics.other_grip import Grip, OtherGrip
+from crackkit.mechanics.other_grip import Grip, moves_for_units
 from crackkit.mechanics.plane_elements import PlaneElements, Sheet
 from crackkit.mechanics.plane_factor import PlaneFactor, plane_factor
 from crackkit.mechanics.plane_supports import fixed_movements, springs
@@ -75,9 +75,8 @@ class PlaneBody:
     def _grip(self):
         """What the springs do to the slab."""
         at = np.flatnonzero((np.diff(self.springs.indptr) > 0) & self.is_free)
-        unit = np.zeros((len(self.given), len(at)))
-        unit[at, np.arange(len(at))] = 1.0
-        return Grip(at, self.springs[at][:, at].toarray(), self.factor.solve(unit)[at])
+        moves = moves_for_units(self.factor, len(self.given), at)
+        return Grip(self.factor, at, self.springs[at][:, at].toarray(), moves[at])
 
     def held(self, times):
         """The same slab, what holds it yielding more or less; nothing is factorised anew.
@@ -93,7 +92,7 @@ class PlaneBody:
         PlaneBody
             To be changed no further; its `factor` can only solve [N/mm].
         """
-        factor = OtherGrip(self.factor, self._grip.at, self._grip.lacking(times))
+        factor = self._grip.held(times)
         springs = times * self.springs
         stiffness = self.stiffness + (springs - self.springs)
         pushes = times * self.pushes

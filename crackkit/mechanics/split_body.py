@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from crackkit.mechanics.other_grip import Grip, OtherGrip
+from crackkit.mechanics.other_grip import Grip, moves_for_units
 from crackkit.words import _
 
 _THIN = 0.5  # mm of concrete, as soft as the line while it is whole
@@ -103,9 +103,8 @@ class SplitBody:
         SplitBody
             To be changed no further [mm/N].
         """
-        lacking = self.grip.lacking(times)
-        compliance = self.compliance - self.gripped @ lacking @ self.gripped.T
-        factor = OtherGrip(self.factor, self.grip.at, lacking)
+        factor = self.grip.held(times)
+        compliance = self.compliance - self.gripped @ factor.lacking @ self.gripped.T
         return replace(self, factor=factor, compliance=compliance, grip=None, gripped=None)
 
 
@@ -152,8 +151,10 @@ def split_body(stiffness, free, line, thickness, springs, grip=None):
     turned, there = jumps[:, last], np.searchsorted(last, at)
     felt = turned @ inner
     compliance = turned @ felt.T
-    gripped = Grip(at, held, inner[np.ix_(there, there)]), felt[:, there]
-    return SplitBody(line, area, springs, factor, spread, jumps, compliance, *gripped)
+    gripped = Grip(factor, at, held, inner[np.ix_(there, there)])
+    return SplitBody(
+        line, area, springs, factor, spread, jumps, compliance, gripped, felt[:, there]
+    )
 
 
 def _grip_at(grip, spread):
@@ -225,9 +226,7 @@ def _inverse_at(factor, last, size):
     order = factor.perm_c[last]
     start = int(order.min())
     if size - start > _FEW:
-        unit = np.zeros((size, len(last)))
-        unit[last, np.arange(len(last))] = 1.0
-        return factor.solve(unit)[last]
+        return moves_for_units(factor, size, last)[last]
     upper = factor.U[:, start:].tocsr()[start:].toarray()
     back = dtrtri(upper / np.sqrt(np.diag(upper))[:, None])[0]
     at = order - start

@@ -9,7 +9,6 @@ from crackkit.mechanics.bars_across_crack import SlabBar
 from crackkit.mechanics.bond import ribbed_bond
 from crackkit.mechanics.cohesive_law import CohesiveLaw
 from crackkit.mechanics.crack_growth import at_load
-from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.cracked_slab import cracked_slab
 from crackkit.mechanics.plane_bodies import l_slab
 from crackkit.mechanics.plane_elements import Sheet
@@ -96,6 +95,13 @@ def test_moved_springs_push_harder_when_they_are_stiffer():
     one, other = whole(moved(1.0)).held(7.0).state(), whole(moved(7.0)).state()
     assert one.movement == near(other.movement)
     assert one.movement[:, 0].max() > 0.05
+
+
+@pytest.mark.parametrize("body", [BASES[one_rigid].held(5.0).body, BODIES[one_rigid].held(5.0)])
+def test_many_loads_are_answered_like_each_alone(body):
+    solve, size = body.factor.solve, body.factor.grip.factor.shape[0]
+    loads = np.random.default_rng(3).normal(size=(size, 20))
+    assert solve(loads) == near(np.stack([solve(load) for load in loads.T], axis=1))
 
 
 def test_springs_as_they_are_change_nothing():
