@@ -250,8 +250,7 @@ def crossings(mesh, line, bars):
         Those that cross the line and hold on to concrete on both sides of it, in their order
         [mm].
     """
-    met = [(k, bar, _meeting(line, bar)) for k, bar in enumerate(bars)]
-    met = [(k, bar, where) for k, bar, where in met if where is not None]
+    met = _met(line, bars) if bars else []
     if not met:
         return ()
     rows = _rows(mesh, met)
@@ -262,23 +261,31 @@ def crossings(mesh, line, bars):
     )
 
 
-def _meeting(line, bar):
-    """Where on the bar it meets the line, where on the line, and the cosine there, signed."""
-    start = np.asarray(bar.start, dtype=float)
-    way = np.asarray(bar.end, dtype=float) - start
+def _met(line, bars):
+    """Bars that meet the line: number, bar, and where on the bar, where on the line, and the
+    cosine there, signed.
+    """
+    start = np.array([bar.start for bar in bars], dtype=float)
+    way = np.array([bar.end for bar in bars], dtype=float) - start
     a, step = line.ends[:-1], np.diff(line.ends, axis=0)
-    det = way[0] * step[:, 1] - way[1] * step[:, 0]
-    gap = a - start
+    gap = a - start[:, None]
     with np.errstate(divide="ignore", invalid="ignore"):
-        on_bar = (gap[:, 0] * step[:, 1] - gap[:, 1] * step[:, 0]) / det
-        on_line = (gap[:, 0] * way[1] - gap[:, 1] * way[0]) / det
+        det = _cross(way[:, None], step)
+        on_bar, on_line = _cross(gap, step) / det, _cross(gap, way[:, None]) / det
     hit = (on_bar > 0) & (on_bar < 1) & (on_line >= 0) & (on_line < 1)
-    if not hit.any():
-        return None
-    k, size = int(np.argmax(hit)), float(np.hypot(*way))
-    length = np.hypot(*step.T)
-    cosine = (step[k, 0] * way[1] - step[k, 1] * way[0]) / (length[k] * size)
-    return on_bar[k] * size, float(length[:k].sum() + on_line[k] * length[k]), float(cosine)
+    size, length = np.hypot(*way.T), np.hypot(*step.T)
+    before = np.cumsum(length) - length
+    found = []
+    for b in np.flatnonzero(hit.any(axis=1)).tolist():
+        k = int(np.argmax(hit[b]))
+        cosine = _cross(step[k], way[b]) / (length[k] * size[b])
+        along = before[k] + on_line[b, k] * length[k]
+        found.append((b, bars[b], (on_bar[b, k] * size[b], float(along), float(cosine))))
+    return found
+
+
+def _cross(a, b):
+    return a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
 
 
 def _rows(mesh, met):

@@ -95,7 +95,7 @@ def _diagonals(of: Layout):
 
 def _held_pieces(of: Form, ends, told: tuple, middle):
     """The piece of a bar that holds its middle; none where that lies outside of the concrete."""
-    for start, end in _inside(of, *ends):
+    for start, end in _inside(of, *([end] for end in ends)):
         way = np.subtract(end, start)
         share = np.dot(np.subtract(middle, start), way) / np.dot(way, way)
         if 0.0 < share < 1.0:
@@ -149,44 +149,49 @@ def _mat(of: Form, mat: tuple, cover: float) -> tuple[Laid, ...]:
     found = []
     for axis, (length, width) in enumerate(spans):
         count = int((width - 2 * END) // spacing) + 1
-        first = (width - (count - 1) * spacing) / 2
-        for k in range(count):
-            at = first + k * spacing
-            ends = np.array([[0.0, at], [length, at]])
-            ends = ends[:, ::-1] if axis else ends
-            found += [Laid(*piece, size, "mat", cover) for piece in _inside(of, *ends)]
+        at = (width - (count - 1) * spacing) / 2 + spacing * np.arange(count)
+        ends = [np.column_stack([np.full(count, along), at]) for along in (0.0, length)]
+        ends = [each[:, ::-1] for each in ends] if axis else ends
+        found += [Laid(*piece, size, "mat", cover) for piece in _inside(of, *ends)]
     return tuple(found)
 
 
-def _inside(of: Form, start, end) -> list:
-    """Pieces of a straight line that lie in concrete, with cover at their ends."""
-    start, way = np.asarray(start, dtype=float), np.subtract(end, start)
-    size = float(np.hypot(*way))
-    shares = np.unique([0.0, 1.0, *_cuts(of, start, way)])
-    middles = start + 0.5 * (shares[1:] + shares[:-1])[:, None] * way
-    there = _within(of, middles)
+def _inside(of: Form, starts, ends) -> list:
+    """Pieces of straight lines that lie in concrete, with cover at their ends; line by line."""
+    starts, ways = np.asarray(starts, dtype=float), np.subtract(ends, starts)
+    cuts = [np.unique([0.0, 1.0, *row]) for row in _cuts(of, starts, ways)]
+    middles = [
+        start + 0.5 * (at[1:] + at[:-1])[:, None] * way
+        for at, start, way in zip(cuts, starts, ways, strict=True)
+    ]
+    there = iter(_within(of, np.concatenate(middles)).tolist())
     pieces = []
-    for low, high in _runs(shares, there):
-        low, high = low + END / size * (low > 0), high - END / size * (high < 1)
-        low, high = _off_the_rim(of, start, way, (low, high))
-        if (high - low) * size > SHORT:
-            pieces.append(
-                (tuple((start + low * way).tolist()), tuple((start + high * way).tolist()))
-            )
+    for at, start, way in zip(cuts, starts.tolist(), ways.tolist(), strict=True):
+        at = at.tolist()
+        for low, high in _runs(at, [next(there) for _piece in at[1:]]):
+            pieces += _covered(of, start, way, (low, high))
     return pieces
 
 
-def _off_the_rim(of: Form, start, way, piece: tuple[float, float]) -> tuple[float, float]:
-    """Ends that lie closer to the rim of the rectangle than the cover of an end are drawn back."""
-    size = float(np.hypot(*way))
+def _covered(of: Form, start, way, piece: tuple[float, float]) -> list:
+    """A piece of a line from side to side drawn back from both; nothing if it is short then."""
+    size = math.hypot(*way)
     low, high = piece
-    box = np.array([of.length, of.width])
-    for share, sign in ((low, 1.0), (high, -1.0)):
-        at = start + share * way
-        room = float(np.min(np.concatenate([at, box - at])))
-        if room < 1.0:
-            low, high = (low + END / size, high) if sign > 0 else (low, high - END / size)
-    return low, high
+    low, high = low + END / size * (low > 0), high - END / size * (high < 1)
+    if _at_the_rim(of, start, way, low):
+        low += END / size
+    if _at_the_rim(of, start, way, high):
+        high -= END / size
+    if (high - low) * size <= SHORT:
+        return []
+    (x, y), (across, up) = start, way
+    return [((x + low * across, y + low * up), (x + high * across, y + high * up))]
+
+
+def _at_the_rim(of: Form, start, way, share: float) -> bool:
+    """Whether a place on a line lies on the rim of the rectangle, or beyond it."""
+    x, y = start[0] + share * way[0], start[1] + share * way[1]
+    return min(x, y, of.length - x, of.width - y) < 1.0
 
 
 @lru_cache(maxsize=64)
@@ -197,16 +202,20 @@ def _sides(of: Form) -> tuple[np.ndarray, np.ndarray]:
     return np.concatenate(loops), np.concatenate(steps)
 
 
-def _cuts(of: Form, start, way) -> list[float]:
-    """Shares of a line at which it crosses a side."""
+def _cuts(of: Form, starts, ways) -> list[np.ndarray]:
+    """Shares of lines at which they cross a side."""
     a, step = _sides(of)
-    det = way[0] * step[:, 1] - way[1] * step[:, 0]
-    crossed = det != 0.0
-    gap, step, det = (a - start)[crossed], step[crossed], det[crossed]
-    on_line = (gap[:, 0] * step[:, 1] - gap[:, 1] * step[:, 0]) / det
-    on_side = (gap[:, 0] * way[1] - gap[:, 1] * way[0]) / det
-    hit = (on_side >= 0) & (on_side <= 1) & (on_line > 0) & (on_line < 1)
-    return on_line[hit].tolist()
+    gap = a - starts[:, None]
+    way = ways[:, None]
+    with np.errstate(divide="ignore", invalid="ignore"):  # sides that run alike are not crossed
+        det = _cross(way, step)
+        on_line, on_side = _cross(gap, step) / det, _cross(gap, way) / det
+    hit = (det != 0.0) & (on_side >= 0) & (on_side <= 1) & (on_line > 0) & (on_line < 1)
+    return [shares[there] for shares, there in zip(on_line, hit, strict=True)]
+
+
+def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
+    return a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
 
 
 def _within(of: Form, places: np.ndarray) -> np.ndarray:
@@ -219,7 +228,7 @@ def _within(of: Form, places: np.ndarray) -> np.ndarray:
     return np.sum(spans & beyond, axis=1) % 2 == 1
 
 
-def _runs(shares: np.ndarray, there: np.ndarray):
+def _runs(shares: list[float], there: list[bool]):
     """Stretches of pieces that follow each other in concrete."""
     begun = None
     for k, inside in enumerate(there):
