@@ -15,11 +15,12 @@ from crackkit.mechanics.crack_growth import Opened
 
 _NEWTON = 8  # rounds, in each of which less than half must be left over
 _NEAR = 2.0  # times the opening before: so far Newton's method is trusted
+_NARROW = 0.5  # openings G_F/f_t: narrower than this an opening counts as this
 _TANGENT = 0.95  # share of slopes in how the forces are taken to answer, secants for the rest
 _HASTE = 5.0  # times a round, at most: what rounds alike would add up to
 _CLOSER = 0.2  # of what was left over at the last try: time to try Newton's method again
 _ROUNDS, _LEAPED = 200, 60  # in all; after which it is asked whether the crack has leaped
-_RUN = 12.0  # openings G_F/f_t at which the same is asked
+_RUN = 8.0  # openings G_F/f_t at which the same is asked
 
 
 def carried_on(crack, load, before):
@@ -42,7 +43,7 @@ def carried_on(crack, load, before):
     """
     q, most = before.q, before.greatest
     found = _by_slopes(crack, load, q, most)
-    if found is not None and _trusted(crack, found, before):
+    if found is not None and _ahead(crack, found, before):
         return found
     tried, last, asked = np.inf, np.inf, False
     for count in range(_ROUNDS):
@@ -67,8 +68,8 @@ def carried_on(crack, load, before):
 
 
 def _by_slopes(crack, load, q, most):
-    """Where Newton's method leads to; None if it does not lead there straight."""
-    sizes = [np.inf, np.inf]
+    """Where Newton's method leads to; None if it does not lead there straight, or leads far."""
+    sizes, far = [np.inf, np.inf], _NEAR * _widest(crack, q)
     for _round in range(_NEWTON):
         left, answer = left_over(crack, q, load, most)
         size = abs(left).max()
@@ -78,18 +79,23 @@ def _by_slopes(crack, load, q, most):
             return None
         sizes.append(size)
         q = q + answer.move(-left[:, None])[:, 0]
+        if q[: crack.count].max() > far:
+            return None
     return None
+
+
+def _widest(crack, q):
+    """Greatest opening [mm], of a crack that is hardly open a least one."""
+    return max(q[: crack.count].max(), _NARROW * crack.law.scale)
 
 
 def _opened(crack, load, q, most):
     return Opened(load, q, np.maximum(most, q[: crack.count]))
 
 
-def _trusted(crack, found, before):
-    """Whether a rest is so near that no other can lie on the way to it."""
-    widest = max(before.q[: crack.count].max(), 0.5 * crack.law.scale)
-    ahead = crack.mean_row @ found.q > 0.999 * (crack.mean_row @ before.q)
-    return ahead and found.q[: crack.count].max() < _NEAR * widest
+def _ahead(crack, found, before):
+    """Whether a rest is not behind; it is near, and so no other lies on the way to it."""
+    return crack.mean_row @ found.q > 0.999 * (crack.mean_row @ before.q)
 
 
 def _beside(crack, found, q, before):
