@@ -200,25 +200,55 @@ def corner_path(mesh, place, length, direction=None):
         If no triangle has a corner there, if the triangles are too large for the length, or if
         the line leaves the body.
     """
+    return corner_paths(mesh, place, [length], direction)[0]
+
+
+def corner_paths(mesh, place, lengths, direction=None):
+    """Lay lines of several lengths from a corner, all the same way.
+
+    Parameters
+    ----------
+    mesh : PlaneMesh
+        Nodes and triangles; beside the corner a tenth of the least length in size or smaller.
+    place : array_like
+        Where the lines start [mm], two numbers: a corner of triangles.
+    lengths : sequence of float
+        Lengths of the lines [mm], above 0.
+    direction : float, optional
+        Their direction, turned from the x axis [rad]; the middle line of the body if left out.
+
+    Returns
+    -------
+    list of CornerPath
+        One for each length.
+
+    Raises
+    ------
+    ValueError
+        As `corner_path`.
+    """
     corner = corner_at(mesh, place)
     way = corner.middle if direction is None else direction
-    return _paths(mesh, place, corner, length, [way])[0]
+    return _paths(mesh, place, corner, [(length, way) for length in lengths])
 
 
-def _paths(mesh, place, corner, length, ways):
-    """Lines in several directions from one corner; their triangles are found all at once."""
+def _paths(mesh, place, corner, lines):
+    """Lines of some length and way each from one corner; all their triangles are found at once."""
     first = _RINGS * corner.ring
-    if not length >= _HEAD * first:
+    if not min(length for length, _way in lines) >= _HEAD * first:
         raise ValueError(_("The triangles at the corner are too large for so short a line."))
-    r, weights = _graded_places(first, length, corner.exponent)
-    rays = np.stack([np.cos(ways), np.sin(ways)], axis=1)
-    which, shares = located(mesh, (np.asarray(place) + r[:, None] * rays[:, None]).reshape(-1, 2))
+    lengths = {length for length, _way in lines}
+    graded = {length: _graded_places(first, length, corner.exponent) for length in lengths}
+    rays = [np.outer(graded[length][0], [np.cos(way), np.sin(way)]) for length, way in lines]
+    which, shares = located(mesh, np.asarray(place) + np.concatenate(rays))
     if (which < 0).any():
         raise ValueError(_("The line leaves the body."))
-    nodes = mesh.triangles[which].reshape(len(ways), -1, 6)
-    shares = shapes(shares).reshape(nodes.shape)
-    each = zip(ways, nodes, shares, strict=True)
-    return [CornerPath(float(way), length, n, s, weights) for way, n, s in each]
+    ends = np.cumsum([len(ray) for ray in rays])[:-1]
+    nodes, shares = (np.split(each, ends) for each in (mesh.triangles[which], shapes(shares)))
+    return [
+        CornerPath(float(way), length, nodes[k], shares[k], graded[length][1])
+        for k, (length, way) in enumerate(lines)
+    ]
 
 
 def _graded_places(first, length, exponent):
@@ -259,10 +289,8 @@ def opening_direction(mesh, state, place, length, spread=np.pi / 3, count=25):
 
     Returns
     -------
-    direction : float
-        Turned from the x axis [rad].
-    mean : float
-        Mean stress across it [MPa].
+    float
+        Direction, turned from the x axis [rad].
 
     Raises
     ------
@@ -271,10 +299,10 @@ def opening_direction(mesh, state, place, length, spread=np.pi / 3, count=25):
     """
     corner = corner_at(mesh, place)
     ways = corner.middle + np.linspace(-spread, spread, count)
-    means = [path.opening_mean(state) for path in _paths(mesh, place, corner, length, ways)]
+    paths = _paths(mesh, place, corner, [(length, way) for way in ways])
+    means = [path.opening_mean(state) for path in paths]
     k = int(np.clip(np.argmax(means), 1, count - 2))
     low, top, high = means[k - 1 : k + 2]
     bend = low - 2 * top + high
     shift = np.clip(0.5 * (low - high) / bend, -1.0, 1.0) if bend < 0 else np.sign(high - low)
-    way = ways[k] + shift * (ways[1] - ways[0])
-    return float(way), _paths(mesh, place, corner, length, [way])[0].opening_mean(state)
+    return float(ways[k] + shift * (ways[1] - ways[0]))

@@ -6,7 +6,7 @@ from functools import cached_property, lru_cache
 
 import numpy as np
 
-from crackkit.mechanics.plane_averages import CornerPath, corner_path, opening_direction
+from crackkit.mechanics.plane_averages import CornerPath, corner_paths, opening_direction
 from crackkit.mechanics.plane_elements import shapes
 from crackkit.mechanics.plane_sampling import located
 from crackkit.mechanics.plane_solution import principal
@@ -139,18 +139,16 @@ def pulled_corners(of: Form, by: Restraint) -> tuple[Pulled, ...]:
 def _pulled(of: Form, state: Uncracked, nook: Nook) -> Pulled:
     at, direction = nook.at, nook.inward
     if nook.arc is None:
-        direction = opening_direction(state.mesh, state, at, AIMED)[0]
+        direction = opening_direction(state.mesh, state, at, AIMED)
     else:
         at, direction = _most_pulled(state, nook)
     room = ligament(of, at, direction)
     lengths = np.append(LENGTHS[room > LENGTHS], min(room, 2.0 * LENGTHS[-1]))
-    one = _sharp if nook.arc is None else _smooth
-    paths = tuple(one(state.mesh, at, float(length), direction) for length in lengths)
-    return Pulled(nook, at, direction, lengths, paths)
-
-
-def _sharp(mesh, at, length: float, direction: float) -> CornerPath:
-    return corner_path(mesh, at, length, direction)
+    if nook.arc is None:
+        paths = corner_paths(state.mesh, at, lengths.tolist(), direction)
+    else:
+        paths = [_smooth(state.mesh, at, length, direction) for length in lengths.tolist()]
+    return Pulled(nook, at, direction, lengths, tuple(paths))
 
 
 def _smooth(mesh, at, length: float, direction: float) -> CornerPath:

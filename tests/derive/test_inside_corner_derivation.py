@@ -100,7 +100,7 @@ def steepness(held: str) -> float:
     slab = CornerSlab(held=held)
     state = typical(form(slab), restraint(slab))
     corner = (slab.length - slab.cut_length, slab.width - slab.cut_width)
-    way = opening_direction(state.mesh, state, corner, 124.0)[0]
+    way = opening_direction(state.mesh, state, corner, 124.0)
     paths = (corner_path(state.mesh, corner, size, way) for size in (62.0, 124.0))
     short, long = (path.opening_mean(state) for path in paths)
     return short / long

@@ -5,7 +5,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from crackkit.mechanics.plane_averages import corner_at, corner_path, opening_direction
+from crackkit.mechanics.plane_averages import (
+    corner_at,
+    corner_path,
+    corner_paths,
+    opening_direction,
+)
 from crackkit.mechanics.plane_bodies import l_slab as l_outline
 from crackkit.mechanics.plane_elements import Sheet
 from crackkit.mechanics.plane_mesh import MeshSize, mesh
@@ -117,15 +122,29 @@ def test_the_corner_is_the_same_whichever_way_the_slab_lies(turn):
 def test_an_even_slab_would_crack_on_its_diagonal_and_an_uneven_one_beside_it():
     grid = l_slab(6000.0, 3000.0, 6.0, 1.6)
     state = on_rollers(grid).state(shortening=2e-4)
-    way, mean = opening_direction(grid, state, (0.0, 0.0), 200.0)
+    way = opening_direction(grid, state, (0.0, 0.0), 200.0)
     assert way == pytest.approx(1.25 * np.pi, abs=1e-4)
-    assert mean == pytest.approx(corner_path(grid, (0, 0), 200.0).opening_mean(state), rel=1e-6)
     held = [Hold("left", "normal"), Hold("right", "normal"), Hold("bottom", "y")]
     pulled = plane_body(grid, SHEET, held).state(shortening=2e-4)
-    way, mean = opening_direction(grid, pulled, (0.0, 0.0), 200.0)
+    way = opening_direction(grid, pulled, (0.0, 0.0), 200.0)
     assert 1.25 * np.pi + 0.1 < way < 1.5 * np.pi
-    for other in (way - 0.2, way + 0.2):
-        assert corner_path(grid, (0, 0), 200.0, other).opening_mean(pulled) < mean
+    before, most, after = (
+        corner_path(grid, (0, 0), 200.0, way + turn).opening_mean(pulled)
+        for turn in (-0.2, 0.0, 0.2)
+    )
+    assert before < most > after
+
+
+def test_lines_laid_together_are_those_laid_one_by_one():
+    grid = l_slab(6000.0, 3000.0, 6.0, 1.6)
+    lengths = [80.0, 300.0, 900.0]
+    for way in (None, 1.1 * np.pi):
+        for path, length in zip(corner_paths(grid, (0, 0), lengths, way), lengths, strict=True):
+            alone = corner_path(grid, (0, 0), length, way)
+            assert (path.length, path.direction) == (length, alone.direction)
+            assert (path.nodes == alone.nodes).all()
+            assert path.shares == pytest.approx(alone.shares)
+            assert (path.weights == alone.weights).all()
 
 
 def test_what_a_mesh_cannot_tell_is_refused():
@@ -152,6 +171,6 @@ def test_the_crack_of_the_innsbruck_panel_leaves_its_corner_upward(length):
     body = plane_body(panel, Sheet(25.85e3, 0.18, 100.0), [Hold("far", "x"), Hold("far", "y")])
     end = int(np.argmin(np.hypot(*(panel.points - [470.0, 250.0]).T)))
     state = body.state(forces=point_forces(panel, end, (0.0, -1000.0)))
-    direction, mean = opening_direction(panel, state, (250.0, 250.0), length)
-    assert mean > 0.0
+    direction = opening_direction(panel, state, (250.0, 250.0), length)
+    assert corner_path(panel, (250.0, 250.0), length, direction).opening_mean(state) > 0.0
     assert np.radians(15.0) < direction - np.pi < np.radians(30.0)
