@@ -99,17 +99,38 @@ def plane_factor(stiffness, is_free, last=None):
     keep = (is_free[rows] & is_free[K.indices]) | (rows == K.indices)
     held = csc_array((np.where(keep, K.data, 0.0), K.indices, K.indptr), shape=K.shape)
     if last is None or not len(last):
-        return PlaneFactor(_factors(held, "MMD_AT_PLUS_A"))
+        return PlaneFactor(symmetric_factors(held))
     nodes = _elimination(held, np.asarray(last))
     order = (2 * nodes[:, None] + np.arange(2)).ravel()
-    return PlaneFactor(_factors(held[order][:, order].tocsc(), "NATURAL"), order, 2 * len(last))
+    factors = symmetric_factors(held[order][:, order].tocsc(), "NATURAL")
+    return PlaneFactor(factors, order, 2 * len(last))
 
 
-def _factors(matrix, order):
+def symmetric_factors(matrix, order="MMD_AT_PLUS_A"):
+    """Factors of a symmetric matrix whose pivots may be taken as they come.
+
+    Parameters
+    ----------
+    matrix : scipy.sparse.csc_array
+        Such as a stiffness [N/mm], shape (n, n).
+    order : str
+        Order of elimination, as of `scipy.sparse.linalg.splu`.
+
+    Returns
+    -------
+    scipy.sparse.linalg.SuperLU
+        Factors [N/mm].
+
+    Raises
+    ------
+    RuntimeError
+        If the matrix is singular.
+    """
     from scipy.sparse.linalg import splu
 
-    options = {"SymmetricMode": True}
-    return splu(matrix, permc_spec=order, diag_pivot_thresh=0.0, options=options)
+    # columns of triangles are alike as they are: none need be put together, which costs time
+    more = {"diag_pivot_thresh": 0.0, "relax": 1, "options": {"SymmetricMode": True}}
+    return splu(matrix, permc_spec=order, **more)
 
 
 def _elimination(held, last):
@@ -124,4 +145,4 @@ def _elimination(held, last):
     # Only the pattern counts; a strong diagonal keeps the trial factors sound.
     values = np.where(links.indices == columns, float(len(inner)), -1.0)
     trial = csc_array((values, links.indices, links.indptr), shape=links.shape)
-    return np.r_[inner[np.argsort(_factors(trial, "MMD_AT_PLUS_A").perm_c)], last]
+    return np.r_[inner[np.argsort(symmetric_factors(trial).perm_c)], last]

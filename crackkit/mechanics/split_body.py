@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from crackkit.mechanics.other_grip import Grip, moves_for_units
+from crackkit.mechanics.plane_factor import symmetric_factors
 from crackkit.words import _
 
 _THIN = 0.5  # mm of concrete, as soft as the line while it is whole
@@ -191,15 +192,13 @@ def _spread(size, free, line):
 def _factorised(matrix, last, springs):
     """Factor with the last ones at the end: tied all to all, they have the most neighbours."""
     from scipy.sparse import coo_array
-    from scipy.sparse.linalg import splu
 
     rows, columns = np.repeat(last, len(last)), np.tile(last, len(last))
     ties = np.diag(springs)
     ties[ties == 0.0] = np.finfo(float).tiny
     tied = coo_array((ties.ravel(), (rows, columns)), shape=matrix.shape).tocsc()
-    options = {"SymmetricMode": True}
     try:
-        return splu(matrix + tied, "MMD_AT_PLUS_A", diag_pivot_thresh=0.0, options=options)
+        return symmetric_factors(matrix + tied)
     except RuntimeError as fault:
         raise ArithmeticError(_("Nothing holds the body where it is.")) from fault
 
