@@ -2,13 +2,14 @@
 
 A crack opens across the largest principal tension, so its line follows the other principal
 direction. It meets a free edge at a right angle, for along a free edge the pull runs along it.
+Where it comes to itself it ends as at an edge: a crack does not cross a crack.
 """
 
 import math
 
 import numpy as np
 
-_TURN = 6  # steps after which a line may have come back to its start
+_TURN = 6  # steps after which a line may have come back to where it was
 _NEAR = 0.5  # thicknesses: closer to an edge than this the line goes straight to it
 
 
@@ -34,7 +35,7 @@ def crack_line(x, y, direction, start, thickness, step=60.0, most=300):
     Returns
     -------
     numpy.ndarray, shape (points, 2)
-        Points (x, y) of the line [mm]; its ends lie on edges, or it comes back to its start.
+        Points (x, y) of the line [mm]; its ends lie on edges or on the line itself.
     """
     field = _Field(x, y, np.cos(2 * direction), np.sin(2 * direction))
     first = field.across(*start)
@@ -42,7 +43,8 @@ def crack_line(x, y, direction, start, thickness, step=60.0, most=300):
     if one[-1] == tuple(start):  # round a wheel
         return np.array([start, *one])
     other = _half(field, start, (-first[0], -first[1]), thickness, step, most)
-    return np.array([*reversed(one), start, *other])
+    one, other = (_until_it_meets_itself([start, *half], step) for half in (one, other))
+    return np.array([*reversed(one), *other[1:]])
 
 
 class _Field:
@@ -94,6 +96,19 @@ def _half(field, start, way, thickness, step, most):
         left = left or away > _NEAR * thickness
         points.append((x, y))
     return points
+
+
+def _until_it_meets_itself(points, step):
+    """Points up to the first that is no step away from where the line was before, and that place.
+
+    Points of one and the same turn do not count.
+    """
+    x, y = np.array(points).T
+    close = np.hypot(x[:, None] - x, y[:, None] - y) < step
+    again, before = np.nonzero(np.tril(close, -_TURN - 1))
+    if not again.size:
+        return points
+    return [*points[: again[0]], points[before[0]]]
 
 
 def _along(vector, way):

@@ -52,20 +52,19 @@ class Piece:
 
 def pieces(stretched: Stretch, zones: tuple[TensionZone, ...]) -> list[Piece]:
     """Cut all cracked zones into pieces, from left to right in each."""
-    known: dict[tuple, Crossing] = {}
     return [
-        Piece(_crossing(stretched, zone.face, (a + b) / 2, known), a, b)
+        Piece(_crossing(stretched, zone.face, (a + b) / 2), a, b)
         for zone in zones
         for start, end in zone.cracked
         for a, b in cuts(stretched, zone.face, start, end)
     ]
 
 
-def _crossing(stretched: Stretch, face: str, at: float, known: dict) -> Crossing:
+def _crossing(stretched: Stretch, face: str, at: float) -> Crossing:
     """What crosses a piece; the same bars in a member of one depth are looked at once."""
     if stretched.member.tapered:
         return crossing(stretched, face, at)
-    layers = stretched.member.layers
+    layers, known = stretched.member.layers, stretched.states.known
     bars = face, tuple([k for k, item in enumerate(layers) if item.start < at < item.end])
     if bars not in known:
         known[bars] = crossing(stretched, face, at)

@@ -5,7 +5,7 @@ import math
 import numpy as np
 
 from crackkit.mechanics.crack_path import crack_paths
-from crackkit.mechanics.crack_width import all_widths, band
+from crackkit.mechanics.crack_width import all_widths, spread
 from crackkit.structures.crack_places import INSIDE, Piece, all_places, pieces, worst_places
 from crackkit.structures.crossing import (
     Crossing,
@@ -138,11 +138,11 @@ def width_bands(widths, code: str, count: int) -> list[WidthBand]:
     count : int
         How many cracks.
     """
-    low, middle, high = (np.broadcast_to(v, count).tolist() for v in band(widths))
     names = [w.rule for w in widths]
     table = np.empty((count, len(widths)))
     for column, answer in enumerate(widths):
         table[:, column] = answer.width
+    low, middle, high = (each.tolist() for each in spread(table.T))
     chosen = names.index(GOVERNING[code])
     rule = widths[chosen].rule, widths[chosen].name
     return [

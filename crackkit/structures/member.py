@@ -287,6 +287,11 @@ class States:
         """The shares once more, as lists: a few numbers are sooner looked at one by one."""
         return self.share.tolist()
 
+    @cached_property
+    def known(self) -> dict:
+        """What has been found out about cracks under one load and holds under all others."""
+        return {}
+
     def at_row(self, row: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """Pick axis and inertia of the given row at each station."""
         along = np.arange(self.x.size)

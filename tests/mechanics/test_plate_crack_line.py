@@ -64,6 +64,27 @@ def test_a_ring_round_a_wheel_closes():
     )
 
 
+@pytest.mark.parametrize("turn", [-1.2, 1.2])
+def test_a_line_that_winds_round_a_place_ends_on_itself(turn):
+    """A pull at the same angle to all rays from a place would draw a crack out into a spiral."""
+    gx, gy = np.meshgrid(X, Y)
+    away = np.hypot(gx - 2200.0, gy - 1500.0)
+    direction = np.arctan2(gy - 1500.0, gx - 2200.0) + turn * np.tanh((away - 700.0) / 900.0)
+    line = crack_line(X, Y, direction, (3600.0, 1500.0), THICK)
+    ends = [end for end in line[[0, -1]] if not on_an_edge(end)]
+    assert len(ends) == 1  # the other half runs out to an edge
+    (end,) = ends
+    line = line if np.array_equal(line[-1], end) else line[::-1]
+    assert (np.hypot(*(line[:-7] - end).T) == 0.0).any()
+    gaps = np.hypot(*(line[:, None] - line).transpose(2, 0, 1))
+    assert gaps[np.tril_indices(len(line) - 1, -7)].min() >= 60.0
+
+
+def on_an_edge(place):
+    (x, y) = place
+    return min(x, 4500.0 - x, y, 3000.0 - y) < 1e-6
+
+
 def test_an_angle_and_its_opposite_are_the_same_pull():
     line = crack_line(X, Y, even(0.4), (2000.0, 1500.0), THICK)
     turned = crack_line(X, Y, even(0.4 - np.pi), (2000.0, 1500.0), THICK)

@@ -1,6 +1,6 @@
 """Crack widths by published rules, one file for each rule; all read one `CrackZone`."""
 
-from crackkit.mechanics.crack_width.band import FAMILIES, all_widths, band
+from crackkit.mechanics.crack_width.band import FAMILIES, all_widths, band, spread
 from crackkit.mechanics.crack_width.bar_spacing import aci_bar_spacing_limit
 from crackkit.mechanics.crack_width.bs_8007 import bs_8007
 from crackkit.mechanics.crack_width.bs_8110 import bs_8110
@@ -30,5 +30,6 @@ __all__ = [
     "gergely_lutz",
     "model_code_2010",
     "model_code_2010_fibres",
+    "spread",
     "with_numbers",
 ]

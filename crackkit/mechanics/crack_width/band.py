@@ -70,7 +70,23 @@ def band(widths):
     -----
     Common practice: no rule is right to better than half its value.
     """
-    rows = np.sort(np.stack(np.broadcast_arrays(*(each.width for each in widths))), axis=0)
+    return spread(np.stack(np.broadcast_arrays(*(each.width for each in widths))))
+
+
+def spread(rows):
+    """Give the least, the middle and the greatest of each column.
+
+    Parameters
+    ----------
+    rows : numpy.ndarray
+        Widths by one rule in each row [mm], shape (rules, ...).
+
+    Returns
+    -------
+    tuple
+        Least, median and greatest, each of the shape of a row [mm].
+    """
+    rows = np.sort(rows, axis=0)
     n = len(rows)
     middle = 0.5 * (rows[(n - 1) // 2] + rows[n // 2])
     return rows[0], middle, rows[-1]
