@@ -23,7 +23,7 @@ CASES = {
     "new plan": (SLAB, lambda k: {"length": 6100.0 + k}, NEW),
     "opening dragged": (OPENING, lambda k: {"cut_x": 2600.0 + k}, NEW),
     "corner rounded": (SLAB, lambda k: {"rounding": 100.0 + k}, NEW),
-    "held harder": (SLAB, lambda k: {"holds": 0.30 + 1e-3 * k}, NEW),
+    "held harder": (SLAB, lambda k: {"holds": 0.30 + 1e-3 * k}, SLIDER),
     "age": (SLAB, lambda k: {"age": 100.0 + 10.0 * k}, SLIDER),
     "bars dragged": (SLAB, lambda k: {"diagonal_off": 30.0 + 2.0 * k}, SLIDER),
     "humidity": (SLAB, lambda k: {"humidity": 0.40 + 1e-3 * k}, SLIDER),
