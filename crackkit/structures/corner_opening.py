@@ -18,7 +18,7 @@ from crackkit.mechanics.plane_elements import PlaneElements, shapes
 from crackkit.mechanics.plane_mesh import MeshSize, PlaneMesh, mesh
 from crackkit.mechanics.plane_sampling import located
 from crackkit.mechanics.split_body import line_stiffness
-from crackkit.structures.corner_bars import Laid
+from crackkit.structures.corner_bars import Laid, Layout, laid_bars
 from crackkit.structures.corner_line import crack_line_of
 from crackkit.structures.corner_restraint import (
     TYPICAL,
@@ -145,19 +145,19 @@ def _on_base(of: Line, here) -> SplitSlab:
 
 
 @lru_cache(maxsize=48)
-def crossed(of: Line, bars: tuple[Laid, ...]) -> CohesiveCrack:
-    """The crack with bars across it, for 1 MPa and 1 mm."""
+def crossed(of: Line, laid: Layout | None = None) -> CohesiveCrack:
+    """The crack with bars across it, or without, for 1 MPa and 1 mm."""
     bond = rib_grip(30.0, 12.0)  # only places count here
     steel = [
         SlabBar(each.start, each.end, bar(each.size).diameter, bar(each.size).area, bond)
-        for each in bars
+        for each in _bars(laid)
     ]
     return split_slab(of).slab.crack(CohesiveLaw(1.0, 1.0), steel)
 
 
 def unit_loads(of: Line, state: Uncracked, modulus: float, shortening: float) -> np.ndarray:
     """Unknowns of the split slab under its shrinkage and the drag of its base [mm]."""
-    split, crack = split_slab(of), crossed(of, ())
+    split, crack = split_slab(of), crossed(of)
     if split.bed is None:
         return shortening * crack.held.loaded[:, 1]
     slab, u = split.slab, split.before(state.movement)
@@ -179,7 +179,11 @@ class _Softer:
         return self.factor.solve(loads) / self.scale
 
 
-def in_concrete(unit: CohesiveCrack, matter: Matter, bars, loads, share=1.0) -> CohesiveCrack:
+def _bars(laid: Layout | None) -> tuple[Laid, ...]:
+    return laid_bars(laid) if laid else ()
+
+
+def in_concrete(unit: CohesiveCrack, matter: Matter, laid, loads, share=1.0) -> CohesiveCrack:
     """Carry a crack over to concrete of an age.
 
     Parameters
@@ -187,8 +191,8 @@ def in_concrete(unit: CohesiveCrack, matter: Matter, bars, loads, share=1.0) -> 
     unit : CohesiveCrack
         For 1 MPa and 1 mm.
     matter : Matter
-    bars : sequence of Laid
-        All bars that `unit` was made for.
+    laid : Layout or None
+        Bars that `unit` was made for.
     loads : ndarray
         Unknowns under a load of 1 [mm]; see `unit_loads`.
     share : ndarray or float
@@ -203,7 +207,7 @@ def in_concrete(unit: CohesiveCrack, matter: Matter, bars, loads, share=1.0) -> 
         compliance=unit.body.compliance / scale,
     )
     loaded = np.column_stack([np.zeros_like(loads), loads])
-    met, pull = _pulling(unit, tuple(bars), matter.strength, matter.yield_strength)
+    met, pull = _pulling(unit, laid, matter.strength, matter.yield_strength)
     whole = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
     held = Held(unit.held.rows, unit.held.loads, loaded, unit.held.pulled, scale)
     crack = CohesiveCrack(body, matter.law, whole, met, held, pull)
@@ -212,8 +216,9 @@ def in_concrete(unit: CohesiveCrack, matter: Matter, bars, loads, share=1.0) -> 
 
 
 @lru_cache(maxsize=48)
-def _pulling(unit: CohesiveCrack, bars: tuple[Laid, ...], strength: float, yield_stress: float):
+def _pulling(unit: CohesiveCrack, laid: Layout | None, strength: float, yield_stress: float):
     """Bars across a crack in concrete and steel of some strength [MPa], the same at every age."""
+    bars = _bars(laid)
     met = tuple(
         replace(each, bar=_steel(bars[each.number], strength, yield_stress)) for each in unit.bars
     )

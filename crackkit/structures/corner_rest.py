@@ -10,7 +10,7 @@ from crackkit.mechanics.crack_growth import Opened
 from crackkit.mechanics.crack_state import CrackState
 from crackkit.mechanics.fibres import INDICATIVE
 from crackkit.structures.corner_ages import AtAge
-from crackkit.structures.corner_bars import laid_bars, layout
+from crackkit.structures.corner_bars import layout
 from crackkit.structures.corner_opening import (
     Line,
     Matter,
@@ -26,7 +26,7 @@ LEFT = 1e-3  # mm
 
 def is_bare(it, line: Line) -> bool:
     """Tell whether a CornerSlab has neither bars across a crack, nor fibres, nor a joint there."""
-    return it.fibres == it.joint == "none" and not crossed(line, laid_bars(layout(it))).bars
+    return it.fibres == it.joint == "none" and not crossed(line, layout(it)).bars
 
 
 def as_laid(it, line: Line, now: AtAge, before: Opened | None = None) -> CrackState:
@@ -42,18 +42,18 @@ def as_laid(it, line: Line, now: AtAge, before: Opened | None = None) -> CrackSt
     before : Opened, optional
         Where the same crack stood at an earlier age, from which it opens on.
     """
-    bars = laid_bars(layout(it))
+    laid = layout(it)
     law = _law(now, _fibres(it, now))
     matter = Matter(now.modulus, it.thickness, law, it.strength, it.yield_strength)
     loads = _loads(line, now)
-    crack = in_concrete(crossed(line, bars), matter, bars, loads, _uncut(it, line))
+    crack = in_concrete(crossed(line, laid), matter, laid, loads, _uncut(it, line))
     return CrackState(crack, _at_rest(crack, before))
 
 
 def bare_at(line: Line, now: AtAge, before: Opened | None = None) -> CrackState:
     """The same without bars, fibres and joint; the thickness does not matter then."""
     matter = Matter(now.modulus, 1.0, _law(now), 0.0, 0.0)
-    crack = in_concrete(crossed(line, ()), matter, (), _loads(line, now))
+    crack = in_concrete(crossed(line), matter, None, _loads(line, now))
     return CrackState(crack, _at_rest(crack, before))
 
 
