@@ -112,7 +112,8 @@ def _grid(chart: Chart, view: View) -> list:
     shapes = [Lines(rows, "grid"), line(left, chart.zero, right, chart.zero, "axis")]
     for v, y in zip(numbers, heights, strict=True):
         shapes.append(Text(left - 7, y + 4, tick_text(float(v)), "tick", "end"))
-    return [*shapes, Text(left + 5, heights[-1] + 13, unit("stress", view.system), "tick")]
+    # beside the axis, for lines may run anywhere within it
+    return [*shapes, Text(left - 7, chart.top - 4, unit("stress", view.system), "tick", "end")]
 
 
 def _x_axis(chart: Chart, origin: float, view: View) -> list:
