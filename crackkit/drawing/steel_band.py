@@ -113,7 +113,7 @@ def _grid(chart: Chart, view: View) -> list:
     for v, y in zip(numbers, heights, strict=True):
         shapes.append(Text(left - 7, y + 4, tick_text(float(v)), "tick", "end"))
     # beside the axis, for lines may run anywhere within it
-    return [*shapes, Text(left - 7, chart.top - 4, unit("stress", view.system), "tick", "end")]
+    return [*shapes, Text(left - 7, chart.top - 8, unit("stress", view.system), "tick", "end")]
 
 
 def _x_axis(chart: Chart, origin: float, view: View) -> list:
