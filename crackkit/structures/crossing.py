@@ -57,6 +57,12 @@ class Crossing:
         """Index and layer of the stretched bars nearest the cracked face."""
         return max(self.stretched, key=lambda pair: SENSE[self.face] * pair[1].depth)
 
+    @cached_property
+    def beside(self) -> list[tuple[int, Layer]]:
+        """The outermost bars, and those that lie at the same depth."""
+        _index, outer = self.outermost
+        return [(k, item) for k, item in self.stretched if abs(item.depth - outer.depth) < LEVEL]
+
 
 def crossing(stretched: Stretch, face: str, at: float) -> Crossing:
     """Find the bars that cross a crack of a face at place `at` [mm]."""
@@ -129,24 +135,16 @@ def developed_along(stretched: Stretch, held: Crossing) -> np.ndarray:
 
     Bars of several layers that lap at one depth bear together.
     """
-    beside = _beside(held)
-    if len(beside) == 1:
-        return stretched.states.share[beside[0][0]]
-    return _borne_together(stretched, beside)
+    if len(held.beside) == 1:
+        return stretched.states.share[held.beside[0][0]]
+    return _borne_together(stretched, held.beside)
 
 
 def developed_shares(stretched: Stretch, held: Crossing) -> list[float]:
     """The same as `developed_along`, one by one [-]."""
-    beside = _beside(held)
-    if len(beside) == 1:
-        return stretched.states.shares[beside[0][0]]
-    return _borne_together(stretched, beside).tolist()
-
-
-def _beside(held: Crossing) -> list[tuple[int, Layer]]:
-    """The outermost bars, and those that lie at the same depth."""
-    _index, outer = held.outermost
-    return [(k, item) for k, item in held.stretched if abs(item.depth - outer.depth) < LEVEL]
+    if len(held.beside) == 1:
+        return stretched.states.shares[held.beside[0][0]]
+    return _borne_together(stretched, held.beside).tolist()
 
 
 def _borne_together(stretched: Stretch, beside) -> np.ndarray:

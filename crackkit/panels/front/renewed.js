@@ -48,6 +48,9 @@ function renew(drawing, shown, wanted) {
 
 // For each wanted part the place of the shown one that is written the same, or null; in order.
 function whatStays(shown, wanted) {
+  if (shown.length === wanted.length) {
+    return wanted.map((part, k) => (part === shown[k] ? k : null)); // as for most steps
+  }
   const places = new Map();
   shown.forEach((part, k) => { places.set(part, [...(places.get(part) ?? []), k]); });
   let next = 0;
