@@ -15,6 +15,7 @@ from functools import cached_property
 import numpy as np
 
 from crackkit.mechanics.bond import BondLaw
+from crackkit.mechanics.plane_meeting import cross, meeting_shares
 
 _GRIP = 20.0  # diameters over which a bar hands its force to the concrete
 _CONFINED = 5.0  # diameters of cover from which a bar pulls out and does not split its cover
@@ -268,24 +269,17 @@ def _met(line, bars):
     start = np.array([bar.start for bar in bars], dtype=float)
     way = np.array([bar.end for bar in bars], dtype=float) - start
     a, step = line.ends[:-1], np.diff(line.ends, axis=0)
-    gap = a - start[:, None]
-    with np.errstate(divide="ignore", invalid="ignore"):
-        det = _cross(way[:, None], step)
-        on_bar, on_line = _cross(gap, step) / det, _cross(gap, way[:, None]) / det
+    on_bar, on_line = meeting_shares(start, way, a, step)
     hit = (on_bar > 0) & (on_bar < 1) & (on_line >= 0) & (on_line < 1)
     size, length = np.hypot(*way.T), np.hypot(*step.T)
     before = np.cumsum(length) - length
     found = []
     for b in np.flatnonzero(hit.any(axis=1)).tolist():
         k = int(np.argmax(hit[b]))
-        cosine = _cross(step[k], way[b]) / (length[k] * size[b])
+        cosine = cross(step[k], way[b]) / (length[k] * size[b])
         along = before[k] + on_line[b, k] * length[k]
         found.append((b, bars[b], (on_bar[b, k] * size[b], float(along), float(cosine))))
     return found
-
-
-def _cross(a, b):
-    return a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
 
 
 def _rows(mesh, met):

@@ -3,6 +3,7 @@
 import numpy as np
 
 from crackkit.mechanics.plane_elements import shape_slopes, shapes
+from crackkit.mechanics.plane_meeting import cross
 
 _NEAREST, _ROUNDS, _TOLERANCE = 4, 12, 1e-9
 _CHUNK = 200_000
@@ -67,12 +68,8 @@ def _straight(corners, at):
     """Shares of the second and the third corner, as if all sides were straight."""
     a, b, c = (corners[..., j, :] for j in range(3))
     first, second, gap = b - a, c - a, at - a
-    det = _cross(first, second)
-    return _cross(gap, second) / det, _cross(first, gap) / det
-
-
-def _cross(a, b):
-    return a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
+    det = cross(first, second)
+    return cross(gap, second) / det, cross(first, gap) / det
 
 
 def _around(corners, at):
@@ -104,9 +101,9 @@ def _shares(corners, at):
     for _round in range(_ROUNDS):
         gap = at - (shapes(share)[:, None] @ corners)[:, 0]
         J = shape_slopes(share) @ corners
-        det = _cross(J[:, 0], J[:, 1])
+        det = cross(J[:, 0], J[:, 1])
         det = np.where(det == 0, np.inf, det)
-        b, c = _cross(gap, J[:, 1]) / det, _cross(J[:, 0], gap) / det
+        b, c = cross(gap, J[:, 1]) / det, cross(J[:, 0], gap) / det
         share += np.stack([-b - c, b, c], axis=1)
         np.clip(share, -2.0, 3.0, out=share)  # far triangles must not run away
         if max(abs(b).max(initial=0.0), abs(c).max(initial=0.0)) < 1e-12:

@@ -7,6 +7,7 @@ from functools import lru_cache
 import numpy as np
 
 from crackkit.mechanics.bars import bar
+from crackkit.mechanics.plane_meeting import meeting_shares
 from crackkit.structures.corner_shapes import Form, Nook, form, nooks, polygons
 
 END = 40.0  # mm of concrete over the end of a bar; common practice
@@ -204,18 +205,9 @@ def _sides(of: Form) -> tuple[np.ndarray, np.ndarray]:
 
 def _cuts(of: Form, starts, ways) -> list[np.ndarray]:
     """Shares of lines at which they cross a side."""
-    a, step = _sides(of)
-    gap = a - starts[:, None]
-    way = ways[:, None]
-    with np.errstate(divide="ignore", invalid="ignore"):  # sides that run alike are not crossed
-        det = _cross(way, step)
-        on_line, on_side = _cross(gap, step) / det, _cross(gap, way) / det
-    hit = (det != 0.0) & (on_side >= 0) & (on_side <= 1) & (on_line > 0) & (on_line < 1)
+    on_line, on_side = meeting_shares(starts, ways, *_sides(of))
+    hit = (on_side >= 0) & (on_side <= 1) & (on_line > 0) & (on_line < 1)
     return [shares[there] for shares, there in zip(on_line, hit, strict=True)]
-
-
-def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    return a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
 
 
 def _within(of: Form, places: np.ndarray) -> np.ndarray:

@@ -146,12 +146,8 @@ def uncracked(of: Form, by: Restraint, modulus: float, shortening: float) -> Unc
 
 def harder(by: Restraint) -> float:
     """How many times as stiff ties of a degree below 1 are as those of the usual degree [-]."""
-    return _odds(by.degree) / _odds(MIDDLING)
-
-
-def _odds(degree: float) -> float:
-    """To what the stiffness of ties is in proportion; see `grip_stiffness`."""
-    return degree / (1.0 - degree)
+    now, then = (grip_stiffness(degree, 1.0, 1.0, 1.0) for degree in (by.degree, MIDDLING))
+    return now / then
 
 
 def usual(by: Restraint) -> Restraint:

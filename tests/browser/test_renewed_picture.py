@@ -1,6 +1,7 @@
 """A drawing brought up to date part by part is the drawing made anew, and most of it stays."""
 
 import random
+from dataclasses import replace
 
 import pytest
 
@@ -9,12 +10,14 @@ from crackkit.drawing.frames import View
 from crackkit.drawing.svg import svg
 from crackkit.learning.bar_choice import fine_slab
 from crackkit.learning.cantilever import balcony
+from crackkit.learning.corner import film, held_floor
 from crackkit.learning.curling import panel as curled_panel
 from crackkit.learning.floor import middle_span_empty
 from crackkit.learning.ground import barred_slab
 from crackkit.learning.pulled import thin_hanger
 from crackkit.learning.simple_beam import canteen_beam
 from crackkit.panels.view import front_end
+from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.fields import inputs, settled
 
 STRUCTURES = [
@@ -57,15 +60,15 @@ def drawn(structure, system="SI", theme="light", width=1000.0):
     return svg(picture_of.picture(structure.solve(), View(system, width=width)), theme)
 
 
-def slid(structure, system="SI"):
-    """Give drawings of every slider a step further, at its ends and back."""
+def slid(structure):
+    """Give drawings of every slider at a place, a little further, and at its end."""
     found = []
     for item in inputs(structure):
         if item.applies and not item.declared.choices and item.high > item.low:
             for share in (0.3, 0.32, 1.0):
                 value = item.low + share * (item.high - item.low)
                 value = round(value) if item.declared.quantity == "count" else value
-                found.append(drawn(settled(structure, {item.path: value})[0], system))
+                found.append(drawn(settled(structure, {item.path: value})[0]))
     return found
 
 
@@ -77,6 +80,16 @@ def test_a_drawing_followed_through_all_sliders_is_the_one_made_anew(make, page)
     kept = page.evaluate(FOLLOWED, drawings)
     assert isinstance(kept, list), kept
     assert kept[0] == kept[-2] == 0  # the first, and one of another size
+
+
+def test_an_inside_corner_followed_through_the_years_is_the_one_drawn_anew(page):
+    """Its sliders are many and each place another body: its days alone, and another shape."""
+    floor = held_floor("SI")
+    drawings = [drawn(replace(floor, age=age)) for age in (10.0, 90.0, 365.0, 370.0, 2000.0, 40.0)]
+    drawings += [drawn(CornerSlab(shape="opening")), drawn(film("SI")), drawn(floor)]
+    kept = page.evaluate(FOLLOWED, drawings)
+    assert isinstance(kept, list), kept
+    assert kept[3] > 0.5 * drawings[3].count("<text")  # five days more
 
 
 def test_a_step_of_a_load_leaves_most_of_the_picture_alone(page):
