@@ -22,6 +22,7 @@ from crackkit.structures.corner_shapes import form, outline
 from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.fields import InputError, fitted
 from crackkit.structures.outcome import TIGHT, TOO_WIDE, UNCRACKED, UNHELD, YIELDS
+from tests.structures.corner_grid import covered
 from tests.structures.corner_slabs import CASES, corner_slabs, widest
 
 SLAB = CornerSlab()
@@ -32,24 +33,6 @@ SAME = 1e-3  # mm by which two openings may differ for no reason but rounding
 
 def keys(slab) -> list[str]:
     return [caution.key for caution in slab.solve().cautions]
-
-
-def covered(slab, field):
-    """Area for which the points of the grid in concrete stand, and how far it may be wrong.
-
-    Along what is cut out of the rectangle a point is right or wrong by half of a step.
-    """
-    steps = [np.gradient(lines) for lines in (field.x, field.y)]
-    for each in steps:
-        each[[0, -1]] /= 2.0
-    found = steps[1] @ (~np.isnan(field.share)) @ steps[0]
-    ends = ((0.0, slab.length), (0.0, slab.width))
-    cut = sum(
-        side.length
-        for side in outline(form(slab)).sides
-        if not any(side.start[k] == side.end[k] and side.end[k] in ends[k] for k in (0, 1))
-    )
-    return found, 0.5 * max(field.x[1], field.y[1]) * cut
 
 
 @settings(max_examples=20, phases=ONCE, deadline=None)
