@@ -1,7 +1,5 @@
 """Band 2, where is it stretched and where does it crack? A piece of the strip from the side."""
 
-from dataclasses import replace
-
 import numpy as np
 
 from crackkit.drawing.choice_piece import Piece
@@ -75,7 +73,7 @@ def _cracks(outcome, piece: Piece) -> list:
     if outcome.structure.action == BENT:
         share = np.linspace(0.0, 1.0, POINTS)[:, None]
         finer = [
-            replace(c, path=c.path[0] * (1 - share) + c.path[1] * share) for c in outcome.cracks
+            c._replace(path=c.path[0] * (1 - share) + c.path[1] * share) for c in outcome.cracks
         ]
         return crack_shapes(finer, piece)
     places = np.array([piece.along(crack.at) for crack in outcome.cracks])

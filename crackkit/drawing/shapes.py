@@ -1,32 +1,32 @@
 """The display list: shapes in drawing units, each with a role, never with a raw colour.
 
-x runs to the right and y down, as on a screen. Painters turn roles into style (`palette`).
+x runs to the right and y down, as on a screen. Painters turn roles into style (`palette`). Of the
+small shapes a picture has hundreds, made anew at each step: they are named tuples, which are made
+in a third of the time of frozen dataclasses.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
+from typing import NamedTuple
 
 import numpy as np
 
 
-@dataclass(frozen=True)
-class Polygon:
+class Polygon(NamedTuple):
     """A closed, filled outline; `points` has shape (n, 2)."""
 
     points: np.ndarray
     role: str
 
 
-@dataclass(frozen=True)
-class Polygons:
+class Polygons(NamedTuple):
     """Many outlines drawn as one, shape (count, n, 2): the cracks of a member."""
 
     outlines: np.ndarray
     role: str
 
 
-@dataclass(frozen=True)
-class Polyline:
+class Polyline(NamedTuple):
     """An open line; `width` overrides the width of the role [drawing units]."""
 
     points: np.ndarray
@@ -34,16 +34,14 @@ class Polyline:
     width: float | None = None
 
 
-@dataclass(frozen=True)
-class Lines:
+class Lines(NamedTuple):
     """Many separate straight lines, shape (n, 2, 2), drawn as one: hatches, ticks, grids."""
 
     segments: np.ndarray
     role: str
 
 
-@dataclass(frozen=True)
-class Circle:
+class Circle(NamedTuple):
     """A filled circle."""
 
     x: float
@@ -52,8 +50,7 @@ class Circle:
     role: str
 
 
-@dataclass(frozen=True)
-class Arrow:
+class Arrow(NamedTuple):
     """A straight arrow; its point is at (x2, y2)."""
 
     x1: float
@@ -64,8 +61,7 @@ class Arrow:
     head: float = 9.0
 
 
-@dataclass(frozen=True)
-class Text:
+class Text(NamedTuple):
     """A line of words; (x, y) is on the baseline at its `anchor` (start, middle, end)."""
 
     x: float
@@ -75,8 +71,7 @@ class Text:
     anchor: str = "start"
 
 
-@dataclass(frozen=True)
-class Raster:
+class Raster(NamedTuple):
     """A map of values from -1 (squeezed) to +1 (stretched), row 0 on top."""
 
     x: float
@@ -86,8 +81,7 @@ class Raster:
     values: np.ndarray
 
 
-@dataclass(frozen=True)
-class Hint:
+class Hint(NamedTuple):
     """An area that cannot be seen, with words for whoever points at it on a live page."""
 
     x: float

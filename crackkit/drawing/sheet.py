@@ -50,29 +50,29 @@ def moved(shape, dx: float, dy: float, scale: float = 1.0):
 
 
 def _points_moved(shape, dx, dy, scale):
-    return replace(shape, points=np.asarray(shape.points) * scale + (dx, dy))
+    return shape._replace(points=np.asarray(shape.points) * scale + (dx, dy))
 
 
 def _lines_moved(shape, dx, dy, scale):
-    return replace(shape, segments=np.asarray(shape.segments) * scale + (dx, dy))
+    return shape._replace(segments=np.asarray(shape.segments) * scale + (dx, dy))
 
 
 def _place_moved(shape, dx, dy, scale):
-    return replace(shape, x=shape.x * scale + dx, y=shape.y * scale + dy)
+    return shape._replace(x=shape.x * scale + dx, y=shape.y * scale + dy)
 
 
 def _circle_moved(shape, dx, dy, scale):
-    return replace(_place_moved(shape, dx, dy, scale), radius=shape.radius * scale)
+    return _place_moved(shape, dx, dy, scale)._replace(radius=shape.radius * scale)
 
 
 def _area_moved(shape, dx, dy, scale):
     wide, tall = shape.width * scale, shape.height * scale
-    return replace(_place_moved(shape, dx, dy, scale), width=wide, height=tall)
+    return _place_moved(shape, dx, dy, scale)._replace(width=wide, height=tall)
 
 
 def _arrow_moved(shape, dx, dy, scale):
     tail = {"x1": shape.x1 * scale + dx, "y1": shape.y1 * scale + dy}
-    return replace(shape, x2=shape.x2 * scale + dx, y2=shape.y2 * scale + dy, **tail)
+    return shape._replace(x2=shape.x2 * scale + dx, y2=shape.y2 * scale + dy, **tail)
 
 
 def _group_moved(shape, dx, dy, scale):
@@ -80,7 +80,7 @@ def _group_moved(shape, dx, dy, scale):
 
 
 def _outlines_moved(shape, dx, dy, scale):
-    return replace(shape, outlines=np.asarray(shape.outlines) * scale + (dx, dy))
+    return shape._replace(outlines=np.asarray(shape.outlines) * scale + (dx, dy))
 
 
 _MOVED = {

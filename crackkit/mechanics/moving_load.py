@@ -1,5 +1,7 @@
 """One force rolling along a beam: the diagrams of every position at once."""
 
+from functools import lru_cache
+
 import numpy as np
 
 from crackkit.mechanics.continuity import Spans, end_moments, spans_of
@@ -99,27 +101,44 @@ class _Rolling:
     """
 
     def __init__(self, length, supports, positions, x, stiffness, side):
-        spans = spans_of(length, checked_supports(length, supports), stiffness)
         self.length = length
         self.a, self.x = _inside(length, positions), _inside(length, x)
-        loaded = _stretches(spans, self.a, "right")
+        ends = _known_ends(
+            length, tuple(supports), self.a.tobytes(), np.asarray(stiffness, dtype=float).tobytes()
+        )
+        spans, self.left, self.right = ends.spans, ends.left, ends.right
         watched = _stretches(spans, self.x, side)
-        self.under_load = loaded[:, None] == watched
+        self.under_load = ends.loaded[:, None] == watched
 
-        bounds = np.concatenate([[0.0], spans.supports_at, [spans.length]])
-        starts, ends = bounds[:-1], bounds[1:]
-        self.lengths = np.where(ends > starts, ends - starts, 1.0)
+        starts, bounds = ends.starts, ends.bounds
+        self.lengths = np.where(bounds > starts, bounds - starts, 1.0)
         self.belongs = (np.arange(starts.size)[:, None] == watched).astype(float)
         self.fraction = (self.x - starts[:, None]) / self.lengths[:, None]
-        self.left, self.right = self._end_values(spans, loaded, starts, ends)
 
     def seen_from_left(self, side):
         """Stations where the value just left of them counts: always at the right end."""
         chosen = self.x > 0.0 if side == "left" else False
         return chosen | (self.x >= self.length)
 
-    def _end_values(self, spans, loaded, starts, ends):
-        a, last = self.a, starts.size - 1
+
+@lru_cache(maxsize=4)  # a load that grows or shrinks stands where it stood
+def _known_ends(length, supports, positions: bytes, stiffness: bytes) -> "_Ends":
+    spans = spans_of(length, checked_supports(length, supports), np.frombuffer(stiffness))
+    return _Ends(spans, np.frombuffer(positions))
+
+
+class _Ends:
+    """The values at both ends of each stretch, for every position a of the unit force."""
+
+    def __init__(self, spans: Spans, a):
+        self.spans = spans
+        self.loaded = _stretches(spans, a, "right")
+        places = np.concatenate([[0.0], spans.supports_at, [spans.length]])
+        self.starts, self.bounds = places[:-1], places[1:]
+        self.left, self.right = self._values(a)
+
+    def _values(self, a):
+        spans, loaded, last = self.spans, self.loaded, self.starts.size - 1
         left, right = np.zeros((last + 1, a.size)), np.zeros((last + 1, a.size))
         _slopes, left[1:-1], right[1:-1] = end_moments(
             spans,
@@ -128,8 +147,8 @@ class _Rolling:
             np.minimum(spans.supports_at[-1] - a, 0.0),
         )
         case = np.arange(a.size)
-        left[loaded, case] -= np.where(loaded == last, a, starts[loaded])
-        right[loaded, case] -= np.where(loaded == 0, ends[0], a)
+        left[loaded, case] -= np.where(loaded == last, a, self.starts[loaded])
+        right[loaded, case] -= np.where(loaded == 0, self.bounds[0], a)
         return left, right
 
 

@@ -6,6 +6,7 @@ the load, plus some share of each pattern (force method; see any text on structu
 """
 
 from dataclasses import dataclass
+from functools import cached_property, lru_cache
 
 import numpy as np
 
@@ -36,7 +37,7 @@ class SelfStress:
     left_ends: np.ndarray
     right_ends: np.ndarray
 
-    @property
+    @cached_property
     def rise(self) -> np.ndarray:
         """Slope of each pattern in each span [1/mm]."""
         return (self.right_ends - self.left_ends) / np.diff(self.at)
@@ -84,6 +85,11 @@ def self_stress(supports) -> SelfStress:
     SelfStress
         No pattern where statics alone gives the moments.
     """
+    return _patterns(tuple(supports))
+
+
+@lru_cache(maxsize=8)  # loads come and go on the same supports
+def _patterns(supports: tuple) -> SelfStress:
     at = np.array([support.at for support in supports])
     fixed = np.array([support.kind == "fixed" for support in supports])
     spans = at.size - 1

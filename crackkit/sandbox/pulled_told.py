@@ -151,7 +151,7 @@ def widths(outcome):
     own, rules = outcome.widest.width, outcome.pulled.rules
     if rules is None or outcome.pulled.pull < outcome.pulled.greatest:
         return own
-    return replace(own, low=rules.low, high=rules.high, by_rule=rules.by_rule)
+    return own._replace(low=rules.low, high=rules.high, by_rule=rules.by_rule)
 
 
 def numbers(outcome, system: str) -> tuple[Told, ...]:

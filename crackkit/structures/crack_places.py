@@ -9,6 +9,7 @@ place, so that no short-cut bar goes unnoticed between two cracks.
 import math
 from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
+from functools import partial
 
 import numpy as np
 
@@ -62,13 +63,11 @@ def pieces(stretched: Stretch, zones: tuple[TensionZone, ...]) -> list[Piece]:
 
 def _crossing(stretched: Stretch, face: str, at: float) -> Crossing:
     """What crosses a piece; the same bars in a member of one depth are looked at once."""
-    if stretched.member.tapered:
+    member = stretched.member
+    if member.tapered:
         return crossing(stretched, face, at)
-    layers, known = stretched.member.layers, stretched.states.known
-    bars = face, tuple([k for k, item in enumerate(layers) if item.start < at < item.end])
-    if bars not in known:
-        known[bars] = crossing(stretched, face, at)
-    return known[bars]
+    bars = tuple([k for k, item in enumerate(member.layers) if item.start < at < item.end])
+    return member.once((face, bars), partial(crossing, stretched, face, at))
 
 
 def cuts(stretched: Stretch, face: str, start: float, end: float) -> list[tuple[float, float]]:
@@ -88,19 +87,12 @@ def _changes(stretched: Stretch, face: str) -> set[float]:
     return set((0.5 * (stretched.x[edges] + stretched.x[edges + 1])).tolist())
 
 
-def all_places(stretched: Stretch, piece: Piece, known: dict) -> list[float]:
-    """Every crack of a piece [mm]; where nothing holds, only the ones that open first.
-
-    `known` keeps the spacing of crossings that are alike, from piece to piece.
-    """
+def all_places(stretched: Stretch, piece: Piece) -> list[float]:
+    """Every crack of a piece [mm]; where nothing holds, only the ones that open first."""
     seeds = most_bent(stretched, piece.start, piece.end)
     if not piece.held.stretched:
         return _clear(seeds, piece)
-    spacing = known.get(piece.held.likeness)
-    if spacing is None:
-        spacing = _spacing(stretched, piece, seeds[0])
-    if not stretched.member.tapered:
-        known[piece.held.likeness] = spacing
+    spacing = _spacing(stretched, piece, seeds[0])
     slips = _slipping(stretched, piece)
     return _clear(
         _snapped(places(seeds, piece.start, piece.end, spacing), slips, seeds, spacing), piece
@@ -108,14 +100,21 @@ def all_places(stretched: Stretch, piece: Piece, known: dict) -> list[float]:
 
 
 def _spacing(stretched: Stretch, piece: Piece, seed: float) -> float:
-    """Distance of the cracks of a piece [mm]."""
+    """Distance of the cracks of a piece [mm]; in a member of one depth only bars change it."""
+    found = partial(_spacing_at, stretched, piece, seed)
+    if stretched.member.tapered:
+        return found()
+    return stretched.member.once(("spacing", piece.held.likeness), found)
+
+
+def _spacing_at(stretched: Stretch, piece: Piece, seed: float) -> float:
     at = np.array(_clear([seed], piece))
     first = spread_out(stretched, piece.held, at)
     spacing = mean_spacing(stretched.member, first, steel_stress(stretched, first, at))
     return max(spacing, stretched.member.length / MOST_CRACKS)
 
 
-def worst_places(stretched: Stretch, piece: Piece, _known: dict) -> list[float]:
+def worst_places(stretched: Stretch, piece: Piece) -> list[float]:
     """Only the places of a piece where cracks are widest, and where bars would slip [mm]."""
     seeds = most_bent(stretched, piece.start, piece.end)
     slips = _slipping(stretched, piece) if piece.held.stretched else []

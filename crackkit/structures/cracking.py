@@ -38,8 +38,7 @@ def worst_cracks(stretched: Stretch, zones: tuple[TensionZone, ...]) -> tuple[Cr
 
 def _of_pieces(stretched: Stretch, parts: list[Piece], placed) -> list[tuple[Crack, Crossing]]:
     """Cracks of all pieces with what crosses them; those crossed alike are worked out at once."""
-    known: dict = {}
-    at = [placed(stretched, part, known) for part in parts]
+    at = [placed(stretched, part) for part in parts]
     alike: dict[tuple, list[int]] = {}
     for k, part in enumerate(parts):
         alike.setdefault(part.held.likeness, []).append(k)

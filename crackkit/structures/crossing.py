@@ -1,7 +1,7 @@
 """What crosses the cracks of one face: the bars, and the zone that every width rule reads."""
 
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, partial
 
 import numpy as np
 
@@ -161,7 +161,17 @@ def steel_stress(stretched: Stretch, held: Crossing, at):
 
 
 def crack_zone(member: Member, held: Crossing, steel_stress) -> CrackZone:
-    """Describe the cracked zone in the words that every crack width rule reads."""
+    """Describe the cracked zone in the words that every crack width rule reads.
+
+    In a member of one depth bars that cross alike make the same zone under every load.
+    """
+    found = partial(_zone, member, held, steel_stress)
+    if member.tapered:
+        return found()
+    return replace(member.once(("zone", held.likeness), found), steel_stress=steel_stress)
+
+
+def _zone(member: Member, held: Crossing, steel_stress) -> CrackZone:
     _index, outer = held.outermost
     layers = [item for _i, item in held.stretched if _near_face(member, held, item)]
     area = sum(item.area for item in layers)

@@ -2,6 +2,7 @@
 
 from bisect import bisect_left, bisect_right
 from dataclasses import replace
+from functools import cached_property
 
 import numpy as np
 
@@ -106,18 +107,22 @@ class _Arrangements:
         self.moving = tuple(k for k, load in enumerate(floor.loads) if load.force)
         self.stations, self.inner = found.x.tolist(), floor.places[1:-1]
         self.told = {}
-        # for each face what governs at the stations: which spans are loaded, where loads stand
-        self.governs = {
-            "bottom": (found.live_sagging, found.at_sagging),
-            "top": (found.live_hogging, found.at_hogging),
+
+    @cached_property
+    def governs(self) -> dict[str, tuple[list, list]]:
+        """For each face, at each station: which spans are loaded, and where loads stand."""
+        found = self.found
+        return {
+            "bottom": (found.live_sagging.T.tolist(), found.at_sagging.T.tolist()),
+            "top": (found.live_hogging.T.tolist(), found.at_hogging.T.tolist()),
         }
 
     def __call__(self, face: str, place: float) -> Arrangement:
         k = self._nearest(place)
         live, at = self.governs[face]
-        spans = tuple([n for n, on in enumerate(live[:, k].tolist(), 1) if on])
+        spans = tuple([n for n, on in enumerate(live[k], 1) if on])
         # a place that is not a number is that of a load that is away
-        places = tuple([None if p != p else p for p in at[:, k].tolist()])
+        places = tuple([None if p != p else p for p in at[k]])
         words = self._words(spans, tuple([self._span_of(p) for p in places]))
         return Arrangement(spans, places, words, len(self.inner) + 1, self.moving)
 
@@ -166,10 +171,10 @@ def listed(words: list[str]) -> str:
 
 
 def _gaps(side: Stretch, face: str, borne: np.ndarray, arrangement) -> list[Gap]:
-    beyond = np.abs(side.moment) - borne
+    beyond, pulled = np.abs(side.moment) - borne, _pulled(side, face)
     found = []
     for a, b in _both(intervals(side.x, side.face_ratio[face] - 1.0), intervals(side.x, beyond)):
-        at, fault = _fault(side, face, a, b)
+        at, fault = _fault(side, face, pulled, a, b)
         found.append(Gap(face, a, b, at, fault, arrangement(face, at)))
     return found
 
@@ -205,13 +210,13 @@ def _both(some, others) -> list[tuple[float, float]]:
     return [(a, b) for a, b in cut if b - a > SHORTEST]
 
 
-def _fault(side: Stretch, face: str, start: float, end: float) -> tuple[float, str]:
+def _fault(side: Stretch, face: str, pulled, start: float, end: float) -> tuple[float, str]:
     """Give the worst place of a gap [mm] and what is amiss there.
 
     Where some of it is crossed by no bar at all, the worst place is sought there; else bars end
-    too close by, or are too few.
+    too close by, or are too few. `pulled` tells where each layer crosses, see `_pulled`.
     """
-    pulled, inside = _pulled(side, face), (side.x >= start) & (side.x <= end)
+    inside = (side.x >= start) & (side.x <= end)
     bare = inside & ~pulled.any(axis=0)
     if bare.any():
         return _worst(side, face, bare), NO_BAR

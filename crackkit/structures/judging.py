@@ -1,6 +1,7 @@
 """The verdict on a member, and the cautions that belong to this very case."""
 
 from dataclasses import dataclass
+from functools import partial
 
 from crackkit.mechanics.bars import (
     least_clear_spacing_aci,
@@ -175,15 +176,21 @@ def _ends_short(item: Layer, crack: Crack) -> bool:
 
 
 def _bars_cautions(case: Case):
-    for item in case.member.layers:
-        yield from _cover_caution(case.member, item)
-        yield from _spacing_caution(case.member, item)
+    yield from case.member.once("laid", partial(_laid, case.member))
     yield from _little_steel(case)
     if any(0 < c.developed < 1.0 - 1e-6 for c in case.cracks):
         yield Caution(
             "anchorage",
             _("Near their ends the bars can build up only part of their strength."),
         )
+
+
+def _laid(member: Member) -> list[Caution]:
+    """How the bars lie in the concrete, whatever the load."""
+    found = []
+    for item in member.layers:
+        found += [*_cover_caution(member, item), *_spacing_caution(member, item)]
+    return found
 
 
 def _little_steel(case: Case):

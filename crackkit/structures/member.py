@@ -109,11 +109,24 @@ class Member:
 
     @classmethod
     def of(cls, *, length, width, depth, layers, strength, yield_strength, **chosen) -> "Member":
-        """Make a member [mm, MPa]; `chosen` holds code, duration, exposure, flange, depths."""
+        """Make a member [mm, MPa]; `chosen` holds code, duration, exposure, flange, depths.
+
+        Made as one before, it is that one: what is known of its bars and cracks still holds.
+        """
         flange = chosen.pop("flange_width", None), chosen.pop("flange_depth", 0.0)
         section = Section(width, depth, *flange)
         material = concrete(strength, depth, chosen["code"])
-        return cls(length, section, layers, material, yield_strength, **chosen)
+        return _kept(cls(length, section, layers, material, yield_strength, **chosen))
+
+    def once(self, key, make):
+        """Give what `make()` gave when it was first asked for: what no load changes."""
+        if key not in self._known:
+            self._known[key] = make()
+        return self._known[key]
+
+    @cached_property
+    def _known(self) -> dict:
+        return {}
 
     @cached_property
     def tapered(self) -> bool:
@@ -287,15 +300,16 @@ class States:
         """The shares once more, as lists: a few numbers are sooner looked at one by one."""
         return self.share.tolist()
 
-    @cached_property
-    def known(self) -> dict:
-        """What has been found out about cracks under one load and holds under all others."""
-        return {}
-
     def at_row(self, row: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """Pick axis and inertia of the given row at each station."""
         along = np.arange(self.x.size)
         return self.axis[row, along], self.inertia[row, along]
+
+
+@lru_cache(maxsize=16)  # loads move and grow on a member that stays the same
+def _kept(member: Member) -> Member:
+    """Give the first of equal members."""
+    return member
 
 
 def states(member: Member, x: np.ndarray) -> States:

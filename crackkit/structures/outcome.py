@@ -2,12 +2,14 @@
 
 How does it move (`Movement`)? Where is it stretched (`TensionZone`, `StressMap`)? Where will it
 crack (`Crack`)? What holds the crack, and is it tight enough (`SteelLine`, `Verdict`)?
-Lengths in mm, forces in N, stresses in MPa; x from the left end, z down from the top face.
+Lengths in mm, forces in N, stresses in MPa; x from the left end, z down from the top face. Cracks
+and their widths are named tuples: a floor has hundreds, and they are made in a third of the time.
 """
 
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 import numpy as np
 
@@ -85,8 +87,7 @@ class TensionZone:
     cracked: tuple[tuple[float, float], ...]
 
 
-@dataclass(frozen=True)
-class WidthBand:
+class WidthBand(NamedTuple):
     """Crack width by several published rules.
 
     Attributes
@@ -110,8 +111,7 @@ class WidthBand:
     by_rule: tuple[tuple[str, float], ...]
 
 
-@dataclass(frozen=True)
-class Crack:
+class Crack(NamedTuple):
     """One predicted crack.
 
     Attributes

@@ -68,19 +68,34 @@ function toolbar(model, send) {
 
 function openPlaces(model, send) {
   const box = element("div", { class: "ck-open-places", "aria-live": "polite" });
+  const [head, list] = [element("p", {}), element("ul", {})];
+  box.append(head, list);
+
   function show() {
     const told = model.get("open_places");
     box.hidden = !told.head;
     if (!told.head) return;
-    const list = element("ul", {});
+    say(head, told.head);
+    while (list.children.length > told.rows.length) list.lastChild.remove();
+    while (list.children.length < told.rows.length) list.append(line(list.children.length));
     told.rows.forEach((text, k) => {
-      const button = element("button", { type: "button", class: "ck-button ck-small" }, told.show);
-      button.addEventListener("click", () => send.act("show_place", k));
-      const line = element("li", {}, `${text} `);
-      line.append(button);
-      list.append(line);
+      const [words, button] = list.children[k].children;
+      say(words, text);
+      say(button, told.show);
     });
-    box.replaceChildren(element("p", {}, told.head), list);
+  }
+
+  function line(k) {
+    const button = element("button", { type: "button", class: "ck-button ck-small" });
+    button.addEventListener("click", () => send.act("show_place", k));
+    const made = element("li", {});
+    made.append(element("span", {}), " ", button);
+    return made;
+  }
+
+  // what is said already stays: the page would lay it out anew
+  function say(where, text) {
+    if (where.textContent !== text) where.textContent = text;
   }
   model.on("change:open_places", show);
   show();
