@@ -31,6 +31,27 @@ def test_a_place_without_bars_is_shown_with_the_loads_that_crack_it(panel):
     assert switch.get_attribute("aria-checked") == "false"
 
 
+def test_the_places_beside_a_floor_are_told_anew_line_by_line(panel):
+    lines = panel.root.locator(".ck-open-places li")
+
+    def told():
+        assert lines.locator("button").count() == lines.count()
+        return lines.locator("span").all_inner_texts()
+
+    panel.type("live_load", "0 kN/m")
+    calm = told()
+    panel.type("live_load", "20 kN/m")
+    loaded = told()
+    assert len(loaded) > len(calm)
+    panel.choose("units", "US")
+    feet = told()
+    assert len(feet) == len(loaded) and not {*feet} & {*loaded} and "ft" in feet[0]
+    panel.choose("units", "SI")
+    assert told() == loaded
+    panel.type("live_load", "0 kN/m")
+    assert told() == calm
+
+
 def test_a_drawing_of_bars_is_chosen_and_answered(lesson):
     exercise = lesson.page.locator(".ck-predict").nth(3)
     exercise.scroll_into_view_if_needed()
