@@ -287,41 +287,41 @@ def _rows(mesh, met):
     from crackkit.mechanics.plane_elements import shapes
     from crackkit.mechanics.plane_sampling import located
 
-    stations = [_stations(bar, where) for _k, bar, where in met]
-    at = np.array([places for _distance, places, _way in stations]).reshape(-1, 2)
-    which, shares = located(mesh, at)
-    inside = (which >= 0).reshape(len(met), 2, _STATIONS)
-    weights = shapes(np.where(which[:, None] >= 0, shares, 0.0)).reshape(len(met), 2, _STATIONS, 6)
-    nodes = mesh.triangles[which].reshape(len(met), 2, _STATIONS, 6)
+    distance, places, way, whole = _stations(met)
+    which, shares = located(mesh, places.reshape(-1, 2))
+    inside = (which >= 0).reshape(distance.shape)
+    # up to where the bar leaves the concrete
+    within = np.cumprod(inside, axis=2)
+    held = within.sum(axis=2)
+    weights = shapes(np.where(which[:, None] >= 0, shares, 0.0)).reshape(*distance.shape, 6)
+    mean = within * np.array([[-1.0], [1.0]]) / np.maximum(held, 1)[..., None]
+    rows = np.zeros((len(met), len(mesh.points), 2))
+    bars = np.arange(len(met))[:, None, None, None]
+    nodes = mesh.triangles[which].reshape(weights.shape)
+    np.add.at(
+        rows, (bars, nodes), (mean[..., None] * weights)[..., None] * way[:, None, None, None]
+    )
+    reached = distance[..., 0] * 2 * held  # as many steps as lie inside of the concrete
+    length = np.where(held < _STATIONS, reached, whole).min(axis=1)
     return [
-        _row(len(mesh.points), (inside[b], weights[b], nodes[b]), stations[b], met[b])
-        for b in range(len(met))
+        (row.ravel(), float(size)) if there else None
+        for row, size, there in zip(rows, length, held.all(axis=1), strict=True)
     ]
 
 
-def _stations(bar, where):
-    """Distances from the crack on both sides, where that is, and the way along the bar."""
-    start, end = (np.asarray(each, dtype=float) for each in (bar.start, bar.end))
-    size = float(np.hypot(*(end - start)))
-    way = (end - start) / size
-    room = np.minimum([where[0], size - where[0]], _GRIP * bar.diameter)
-    distance = room[:, None] * (np.arange(_STATIONS) + 0.5) / _STATIONS
-    signed = where[0] + distance * np.array([[-1.0], [1.0]])
-    return distance, start + signed[..., None] * way, way
-
-
-def _row(count, found, stations, met):
-    (inside, weights, nodes), (distance, _places, way) = found, stations
-    _number, bar, where = met
-    held = np.cumprod(inside, axis=1).sum(axis=1)  # up to where the bar leaves the concrete
-    if not held.all():
-        return None
-    row = np.zeros((count, 2))
-    for side, sign in enumerate((-1.0, 1.0)):
-        here = slice(0, held[side])
-        np.add.at(row, nodes[side, here], sign / held[side] * weights[side, here][..., None] * way)
-    size = float(np.hypot(*np.subtract(bar.end, bar.start)))
-    whole = np.array([where[0], size - where[0]])
-    reached = distance[:, 0] * 2 * held  # as many steps as lie inside of the concrete
-    length = float(np.min(np.where(held < _STATIONS, reached, whole)))
-    return row.ravel(), length
+def _stations(met):
+    """Distances from the crack on both sides of each bar, where that is, the way along the bar,
+    and how long its sides are.
+    """
+    start = np.array([bar.start for _k, bar, _where in met], dtype=float)
+    way = np.array([bar.end for _k, bar, _where in met], dtype=float) - start
+    size = np.hypot(*way.T)
+    way /= size[:, None]
+    along = np.array([where[0] for _k, _bar, where in met])
+    whole = np.stack([along, size - along], axis=1)
+    grip = _GRIP * np.array([bar.diameter for _k, bar, _where in met])
+    room = np.minimum(whole, grip[:, None])
+    distance = room[..., None] * (np.arange(_STATIONS) + 0.5) / _STATIONS
+    signed = along[:, None, None] + distance * np.array([[-1.0], [1.0]])
+    places = start[:, None, None] + signed[..., None] * way[:, None, None]
+    return distance, places, way, whole

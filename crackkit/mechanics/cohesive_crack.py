@@ -21,7 +21,7 @@ class Held:
 
     Parameters
     ----------
-    rows : numpy.ndarray
+    rows : scipy.sparse.csr_array
         Elongation of each bar from the unknowns of the body [-], shape (bars, unknowns).
     loads : numpy.ndarray
         Lasting load and growing load on the unknowns [N], shape (unknowns, 2).
@@ -34,7 +34,7 @@ class Held:
         See there [-].
     """
 
-    rows: np.ndarray
+    rows: object
     loads: np.ndarray
     loaded: np.ndarray
     pulled: np.ndarray
@@ -59,6 +59,9 @@ class CohesiveCrack:
         Answers of the body [mm, N].
     pull : BarForces
         What the bars answer.
+    softer : CohesiveCrack, optional
+        The same line and bars in a body ``held.softer`` times as soft: what is known of that one
+        need not be worked out anew.
     """
 
     body: object
@@ -67,6 +70,7 @@ class CohesiveCrack:
     bars: tuple
     held: Held
     pull: BarForces = field(repr=False)
+    softer: "CohesiveCrack | None" = field(default=None, repr=False)
 
     @property
     def count(self):
@@ -76,9 +80,21 @@ class CohesiveCrack:
     @cached_property
     def compliance(self):
         """Opening, sliding and elongations for forces of 1 N [mm/N], shape (2 p + bars,) twice."""
+        if self.softer:
+            return self.softer.compliance / self.held.softer
         x = self.held.pulled / self.held.softer
         across = self.body.jumps @ x
         return np.block([[self.body.compliance, across], [across.T, self.held.rows @ x]])
+
+    @cached_property
+    def stiffness(self):
+        """The compliance inverted: forces for moves of 1 mm [N/mm], the same shape."""
+        from scipy.linalg.lapack import dpotrf, dtrtri
+
+        if self.softer:
+            return self.softer.stiffness * self.held.softer
+        half, _fault = dtrtri(dpotrf(self.compliance)[0])
+        return half @ half.T
 
     @cached_property
     def responses(self):
@@ -217,14 +233,15 @@ def cohesive_crack(body, law, growing, lasting=None, bars=(), share=1.0):
     CohesiveCrack
         Compliance in [mm/N].
     """
+    from scipy.sparse import csr_array
+
     loads = np.zeros((len(growing), 2))
     loads[:, 1] = growing
     if lasting is not None:
         loads[:, 0] = lasting
-    rows = np.array([bar.row for bar in bars]).reshape(len(bars), len(growing))
-    back = body.spread.T
-    loads, rows = back @ loads, (back @ rows.T).T
-    unknowns = body.unknowns(np.concatenate([loads, rows.T], axis=1))
+    rows = csr_array(np.array([bar.row for bar in bars]).reshape(len(bars), len(growing)))
+    loads, rows = body.spread.T @ loads, rows @ body.spread
+    unknowns = body.unknowns(np.concatenate([loads, rows.T.toarray()], axis=1))
     share = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
     held = Held(rows, loads, unknowns[:, :2], unknowns[:, 2:])
     return CohesiveCrack(body, law, share, tuple(bars), held, bar_forces(bars))

@@ -213,8 +213,8 @@ def _torn(crack):
 
 def _by_secants(crack, load, q):
     """Where the line comes to if it answers as softly everywhere as it does now."""
-    left, answer = left_over(crack, q, load, np.zeros(crack.count), tangent=0.0)
-    return q + answer.move(-left[:, None])[:, 0]
+    left, answer = left_over(crack, q, load, np.zeros(crack.count))
+    return q + answer.stiffer(0.0).move(-left)
 
 
 def _aim(crack, load):

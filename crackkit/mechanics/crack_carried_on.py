@@ -1,25 +1,29 @@
 """A crack at rest, carried on to another load, or to concrete that has aged since.
 
-From where it stood it opens as far as it must. Newton's method alone would go to and fro: along
-the line, places let go one after the other, and each bends the forces anew. So the forces are taken
-to answer a little more stiffly than their slopes say, by a share of what they would if they had
-grown straight from none. The crack then opens a bit less in each round than it could, and comes to
-the first rest on its way; where there is none it opens on and on, and has leaped.
+From where it stood it opens downhill: each move sets energy free, and goes no farther than where
+the next bit would have to be paid for. So it comes to the first rest on its way and does not go to
+and fro, as Newton's method does where places along the line let go one after the other and each
+bends the forces anew. That method's moves are taken where they lead downhill; where the line turns
+soft they do not, and the forces are taken to answer more stiffly than their slopes say, by a share
+of what they would if they had grown straight from none. Where there is no rest near, the crack
+opens on and on, and has leaped.
 """
+
+from typing import NamedTuple
 
 import numpy as np
 
 from crackkit.mechanics.crack_at_load import from_torn
-from crackkit.mechanics.crack_equation import TIGHT, left_over
-from crackkit.mechanics.crack_growth import Opened
+from crackkit.mechanics.crack_equation import TIGHT, Answer, left_over
+from crackkit.mechanics.crack_growth import TORN, Opened
 
-_NEWTON = 8  # rounds, in each of which less than half must be left over
-_NEAR = 2.0  # times the opening before: so far Newton's method is trusted
+_TANGENTS = (1.0, 0.95, 0.7, 0.0)  # shares of slopes in how forces answer, secants for the rest
+_FAR, _FAR_STIFFLY, _LEAST = 1.0, 0.3, 0.03  # times its opening that a place opens in one move
+_STRAIGHT = 2.0  # times its opening before: so far Newton's method alone is trusted
 _NARROW = 0.5  # openings G_F/f_t: narrower than this an opening counts as this
-_TANGENT = 0.95  # share of slopes in how the forces are taken to answer, secants for the rest
-_HASTE = 5.0  # times a round, at most: what rounds alike would add up to
-_CLOSER = 0.2  # of what was left over at the last try: time to try Newton's method again
-_ROUNDS, _LEAPED = 200, 60  # in all; after which it is asked whether the crack has leaped
+_UPHILL = 0.5  # share of its slope to begin with that a move may rise at its end
+_SHORTER, _CUTS = (0.1, 0.7), 5  # parts to which a move is cut that went too far; how often
+_ROUNDS, _LEAPED = 200, 40  # in all; after which it is asked whether the crack has leaped
 _RUN = 8.0  # openings G_F/f_t at which the same is asked
 
 
@@ -38,77 +42,80 @@ def carried_on(crack, load, before):
     Returns
     -------
     Opened or None
-        The first rest on its way [mm]; one farther on where places at the front let go by turns;
-        None if none is found in time.
+        The first rest on its way [mm]; one farther on where none is found soon; None if none is
+        found at all.
     """
-    q, most = before.q, before.greatest
-    found = _by_slopes(crack, load, q, most)
-    if found is not None and _ahead(crack, found, before):
-        return found
-    tried, last, asked = np.inf, np.inf, False
+    start = _stand(crack, load, before.q, before)
+    here, asked = _straight(crack, load, before, start) or start, False
     for count in range(_ROUNDS):
-        left, answer = left_over(crack, q, load, most, _TANGENT)
-        size = abs(left).max()
-        if size < TIGHT:
-            return _opened(crack, load, q, most)
-        if size < _CLOSER * tried and count:
-            found = _by_slopes(crack, load, q, most)
-            if found is not None and _beside(crack, found, q, before):
-                return found
-            tried = size
-        move = answer.move(-left[:, None])[:, 0]
-        step = crack.mean_row @ move
-        q = q + (_haste(step / last) if count % 2 else 1.0) * move
-        last = step
-        if not asked and (count >= _LEAPED or _has_run(crack, q, before)):
+        if abs(here.left).max() < TIGHT:
+            return Opened(load, here.q, np.maximum(before.greatest, here.q[: crack.count]))
+        if not asked and (count >= _LEAPED or _has_run(crack, here.q, before)):
             asked, found = True, from_torn(crack, load)
-            if found is not None and crack.mean_row @ found.q > crack.mean_row @ q:
+            if found is not None and crack.mean_row @ found.q > crack.mean_row @ here.q:
                 return found
+        here = _gone(crack, load, before, here)
+        if here is None or here.q[: crack.count].max() > TORN:
+            break
     return None
 
 
-def _by_slopes(crack, load, q, most):
-    """Where Newton's method leads to; None if it does not lead there straight, or leads far."""
-    sizes, far = [np.inf, np.inf], _NEAR * _widest(crack, q)
-    for _round in range(_NEWTON):
-        left, answer = left_over(crack, q, load, most)
-        size = abs(left).max()
-        if size < TIGHT:
-            return _opened(crack, load, q, most)
-        if size > 0.5 * sizes[-2]:
+class _Stand(NamedTuple):
+    """Where a crack stands [mm], what is left over there [mm], and how its forces answer."""
+
+    q: np.ndarray
+    left: np.ndarray
+    answer: Answer
+
+
+def _stand(crack, load, q, before):
+    return _Stand(q, *left_over(crack, q, load, before.greatest))
+
+
+def _straight(crack, load, before, here):
+    """Where Newton's method leads to, if it leads there straight, and not far; else None."""
+    far = _STRAIGHT * _widest(crack, here.q)
+    sizes = [abs(here.left).max()]
+    while sizes[-1] >= TIGHT:
+        here = _stand(crack, load, here.q + here.answer.move(-here.left), before)
+        sizes.append(abs(here.left).max())
+        if here.q[: crack.count].max() > far or sizes[-1] > 0.5 * sizes[-2]:
             return None
-        sizes.append(size)
-        q = q + answer.move(-left[:, None])[:, 0]
-        if q[: crack.count].max() > far:
-            return None
-    return None
+    return here
+
+
+def _gone(crack, load, before, here):
+    """Where a move downhill leads to, cut shorter while it rises again at its end; or None."""
+    move, slope, share = _downhill(crack, here)
+    if not slope < 0.0:
+        return None
+    for _cut in range(_CUTS):
+        there = _stand(crack, load, here.q + share * move, before)
+        rise = (crack.stiffness @ there.left) @ move
+        if rise <= -_UPHILL * slope:
+            break
+        share *= min(max(slope / (slope - rise), _SHORTER[0]), _SHORTER[1])
+    return there
+
+
+def _downhill(crack, here):
+    """A move [mm], how much energy it costs to begin with [N mm], and how much of it to go."""
+    out_of_balance = crack.stiffness @ here.left
+    for tangent in _TANGENTS:
+        answer = here.answer if tangent == 1.0 else here.answer.stiffer(tangent)
+        move = answer.move(-here.left)
+        slope = out_of_balance @ move
+        if slope < 0.0:
+            break
+    whole = _widest(crack, here.q) / abs(move[: crack.count]).max()
+    if tangent == 1.0:
+        return move, slope, min(1.0, _FAR * whole)
+    return move, slope, max(min(1.0, _FAR_STIFFLY * whole), _LEAST * whole)
 
 
 def _widest(crack, q):
     """Greatest opening [mm], of a crack that is hardly open a least one."""
     return max(q[: crack.count].max(), _NARROW * crack.law.scale)
-
-
-def _opened(crack, load, q, most):
-    return Opened(load, q, np.maximum(most, q[: crack.count]))
-
-
-def _ahead(crack, found, before):
-    """Whether a rest is not behind; it is near, and so no other lies on the way to it."""
-    return crack.mean_row @ found.q > 0.999 * (crack.mean_row @ before.q)
-
-
-def _beside(crack, found, q, before):
-    """Whether a rest lies close to where the crack has come to, and not behind its start."""
-    row = crack.mean_row
-    return row @ found.q > row @ before.q and abs(row @ (found.q - q)) < 0.3 * (row @ q)
-
-
-def _haste(ratio):
-    """How far rounds would lead together of which each is the same part of the one before."""
-    if ratio >= 1.0:
-        return _HASTE
-    return min(1.0 / (1.0 - ratio), _HASTE) if ratio > 0.3 else 1.0
 
 
 def _has_run(crack, q, before):

@@ -4,10 +4,12 @@ The equation is q = a + b load - G (p(q) - kp q), see `cohesive_crack`. Where th
 bracket is zero, so that only nodes that have let go, and bars, bend the equation.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
+
+from crackkit.words import _
 
 TIGHT = 1e-7  # mm, of what is left over once a crack has come to rest
 _NOTHING = 1e-12  # mm of opening
@@ -20,29 +22,72 @@ class Answer:
 
     Parameters
     ----------
-    active : numpy.ndarray of int
-        Numbers of the unknowns that bend the equation [-]: opening and sliding of nodes that have
-        let go, and bars, shape (2 torn + bars,).
     compliance : numpy.ndarray
-        Move of all unknowns for forces of 1 N on these [mm/N], shape (2 p + bars, 2 torn + bars).
-    stiff : numpy.ndarray
-        How fast the force on each grows with itself [N/mm], shape (2 torn + bars,).
+        Move of all unknowns for forces of 1 N on each [mm/N], shape (2 p + bars, 2 p + bars).
+    torn : numpy.ndarray of int
+        Nodes of the line that have let go [-], shape (torn,).
+    opening, sliding : numpy.ndarray
+        How fast the force across each node grows with its opening, and the one along the line
+        with its sliding [N/mm], shape (p,).
     coupling : numpy.ndarray
-        How fast the force along the line grows with the opening [N/mm], shape (torn,).
+        How fast the force along the line grows with the opening [N/mm], shape (p,).
+    bars : numpy.ndarray
+        How fast the pull of each bar grows [N/mm], shape (bars,).
+    grown : tuple of numpy.ndarray
+        Force across each node and its opening, pull of each bar and its elongation [N, mm].
+    springs : numpy.ndarray
+        What `opening` and `sliding` leave out: the springs that hold the line [N/mm], shape (p,).
     """
 
-    active: np.ndarray
     compliance: np.ndarray
-    stiff: np.ndarray
+    torn: np.ndarray
+    opening: np.ndarray
+    sliding: np.ndarray
     coupling: np.ndarray
+    bars: np.ndarray
+    grown: tuple
+    springs: np.ndarray
+
+    def stiffer(self, tangent):
+        """The same, taken to answer more stiffly than the slopes say: as if from none, in part.
+
+        Parameters
+        ----------
+        tangent : float
+            Share of the slopes [-], 0 to 1; secants have the rest.
+
+        Returns
+        -------
+        Answer
+            Means of both [N/mm].
+        """
+        across, opened, pull, longer = self.grown
+        across = _secant(across, opened, self.opening + self.springs, _NOTHING) - self.springs
+        pull = _secant(pull, longer, self.bars, _PULLED)
+        opening = tangent * self.opening + (1.0 - tangent) * across
+        bars = tangent * self.bars + (1.0 - tangent) * pull
+        return replace(self, opening=opening, bars=bars, coupling=tangent * self.coupling)
+
+    @cached_property
+    def active(self):
+        """Numbers of the unknowns that bend the equation: at torn nodes, and bars [-]."""
+        p = len(self.opening)
+        return np.concatenate([self.torn, p + self.torn, np.arange(2 * p, len(self.compliance))])
+
+    @cached_property
+    def _stiff(self):
+        """How fast the force on each of these grows with itself [N/mm]."""
+        return np.concatenate([self.opening[self.torn], self.sliding[self.torn], self.bars])
 
     @cached_property
     def _inner(self):
-        """The equation of these unknowns alone [-]."""
-        own, k = self.compliance[self.active], len(self.coupling)
-        inner = own * self.stiff
-        inner[:, :k] += own[:, k : 2 * k] * self.coupling
-        inner[np.diag_indices(len(inner))] += 1.0
+        """The equation of these unknowns alone, its rows and columns exchanged [-]."""
+        own, k = self.compliance, len(self.torn)
+        if len(self.active) < len(own):
+            own = own[self.active[:, None], self.active]
+        inner = self._stiff[:, None] * own  # the compliance is symmetric
+        inner[:k] += self.coupling[self.torn, None] * own[k : 2 * k]
+        inner.reshape(-1)[:: len(inner) + 1] += 1.0
         return inner
 
     def move(self, aside):
@@ -51,20 +96,35 @@ class Answer:
         Parameters
         ----------
         aside : numpy.ndarray
-            Moves if no force answered [mm], shape (2 p + bars, any).
+            Moves if no force answered [mm], shape (2 p + bars,) or (2 p + bars, any).
 
         Returns
         -------
         numpy.ndarray
             Moves [mm], the same shape.
         """
-        first = np.linalg.solve(self._inner, aside[self.active])
-        forces, k = self.stiff[:, None] * first, len(self.coupling)
-        forces[k : 2 * k] += self.coupling[:, None] * first[:k]
+        first, k = _solved(self._inner.T, aside[self.active]), len(self.torn)
+        along = (1,) * (aside.ndim - 1)
+        answered = self._stiff.reshape(-1, *along) * first
+        answered[k : 2 * k] += self.coupling[self.torn].reshape(-1, *along) * first[:k]
+        forces = np.zeros(aside.shape)
+        forces[self.active] = answered
         return aside - self.compliance @ forces
 
 
-def left_over(crack, q, load, greatest, tangent=1.0):
+def _solved(matrix, right):
+    """Solve a small full system; LAPACK itself, without the copies that a wrapper makes."""
+    from scipy.linalg.lapack import dgesv
+
+    if not len(matrix):
+        return right
+    _factors, _pivots, found, fault = dgesv(matrix, right)
+    if fault:
+        raise np.linalg.LinAlgError(_("The equation of the crack has no answer."))
+    return found
+
+
+def left_over(crack, q, load, greatest):
     """How far unknowns are from what their forces explain.
 
     Parameters
@@ -78,9 +138,6 @@ def left_over(crack, q, load, greatest, tangent=1.0):
         Growing load [-].
     greatest : numpy.ndarray
         Widest opening that there has been [mm], shape (p,).
-    tangent : float
-        How the forces are taken to answer [-], 0 to 1: 1 as their slopes are (Newton's method), 0
-        as if they grew straight from none (secants), between them a mean of both.
 
     Returns
     -------
@@ -89,29 +146,21 @@ def left_over(crack, q, load, greatest, tangent=1.0):
     answer : Answer
         How the forces answer.
     """
-    p, body = crack.count, crack.body
+    p, area, springs = crack.count, crack.body.area, crack.springs
+    opening, sliding, elongation = q[:p], q[p : 2 * p], q[2 * p :]
     faces = crack.faces(q, greatest)
-    pull, stiff = crack.pull.pull(q[2 * p :])
-    torn = np.flatnonzero(~faces.whole)
-    active = np.concatenate([torn, p + torn, np.arange(2 * p, len(q))])
-    area, springs, open_by = body.area[torn], crack.springs[torn], q[torn]
-    normal, slope = faces.normal[torn], faces.normal_slope[torn]
-    shear = area * faces.shear[torn] - springs * q[p + torn]
-    compliance = crack.compliance[:, active]
+    pull, stiff = crack.pull.pull(elongation)
+    force, torn = area * faces.normal, np.flatnonzero(~faces.whole)
+    across = np.where(faces.whole, 0.0, force - springs * opening)
+    along = np.where(faces.whole, 0.0, area * faces.shear - springs * sliding)
     at_start, per_load = crack.responses
-    pushed = np.concatenate([area * normal - springs * open_by, shear, pull])
-    left = q - at_start - load * per_load + compliance @ pushed
-    coupling = area * faces.coupling[torn]
-    if tangent < 1.0:
-        slope = _mean(tangent, slope, normal, open_by, _NOTHING)
-        stiff = _mean(tangent, stiff, pull, q[2 * p :], _PULLED)
-        coupling = tangent * coupling
-    along = area * faces.shear_slope[torn] - springs
-    stiff = np.concatenate([area * slope - springs, along, stiff])
-    return left, Answer(active, compliance, stiff, coupling)
+    pushed = np.concatenate([across, along, pull])
+    left = q - at_start - load * per_load + crack.compliance @ pushed
+    slopes = area * faces.normal_slope - springs, area * faces.shear_slope - springs
+    rest = area * faces.coupling, stiff, (force, opening, pull, elongation), springs
+    return left, Answer(crack.compliance, torn, *slopes, *rest)
 
 
-def _mean(tangent, slope, force, move, least):
-    """Mean of slopes and secants; slopes alone where nothing has moved."""
-    secant = np.where(move > least, force / np.maximum(move, least), slope)
-    return tangent * slope + (1.0 - tangent) * secant
+def _secant(force, move, slope, least):
+    """How fast a force would have grown straight from none; its slope where nothing has moved."""
+    return np.where(move > least, force / np.maximum(move, least), slope)

@@ -15,7 +15,7 @@ _MOST_ROUNDS = 14
 _FIRST, _WIDER, _NARROWER, _EASY = 1e-3, 1.6, 0.3, 8
 _REACH, _WAIT = 0.3, 12  # of G_F/f_t, what the front opens at first; steps for which it is led
 _PATIENCE = 4000  # rounds in all; a line fine enough for its concrete needs 60 to 400
-_TORN = 20.0  # mm
+TORN = 20.0  # mm
 
 
 @dataclass(frozen=True, eq=False)
@@ -243,10 +243,10 @@ def at_load(crack, load):
     """
     if load == 0.0:
         return unopened(crack)
-    steps = growth(crack, load=load, widest=_TORN)
+    steps = growth(crack, load=load, widest=TORN)
     if steps[-1].load >= load:
         return _between(crack, load, steps[-2], steps[-1])
-    if steps[-1].q[: crack.count].max() >= _TORN:
+    if steps[-1].q[: crack.count].max() >= TORN:
         raise ArithmeticError(_("The body is torn apart before the load is reached."))
     raise ArithmeticError(_("The crack does not come to rest: its line needs a finer mesh."))
 
