@@ -209,7 +209,7 @@ class CohesiveCrack:
         return replace(self, law=law)
 
 
-def cohesive_crack(body, law, growing, lasting=None, bars=(), share=1.0):
+def cohesive_crack(body, law, growing, lasting=None, bars=(), share=1.0, moved=None):
     """Make a crack ready to be opened.
 
     Parameters
@@ -227,6 +227,8 @@ def cohesive_crack(body, law, growing, lasting=None, bars=(), share=1.0):
     share : float or array_like
         Part of the thickness that is not cut before [-], 0 to 1, one for all or one for each node
         of the line; see `cut_before`.
+    moved : numpy.ndarray, optional
+        Unknowns under the growing load [mm], where they are known already.
 
     Returns
     -------
@@ -241,9 +243,13 @@ def cohesive_crack(body, law, growing, lasting=None, bars=(), share=1.0):
         loads[:, 0] = lasting
     rows = csr_array(np.array([bar.row for bar in bars]).reshape(len(bars), len(growing)))
     loads, rows = body.spread.T @ loads, rows @ body.spread
-    unknowns = body.unknowns(np.concatenate([loads, rows.T.toarray()], axis=1))
+    loaded = np.zeros(loads.shape)
+    loaded[:, 1] = body.unknowns(loads[:, 1]) if moved is None else moved
+    if lasting is not None:
+        loaded[:, 0] = body.unknowns(loads[:, 0])
+    pulled = rows.T.toarray()
+    held = Held(rows, loads, loaded, body.unknowns(pulled) if bars else pulled)
     share = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
-    held = Held(rows, loads, unknowns[:, :2], unknowns[:, 2:])
     return CohesiveCrack(body, law, share, tuple(bars), held, bar_forces(bars))
 
 

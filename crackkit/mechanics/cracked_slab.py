@@ -53,6 +53,11 @@ class CrackedSlab:
         stress = -self.sheet.matrix @ np.array([1.0, 1.0, 0.0])
         return self.elements.forces(stress, self.sheet.thickness)
 
+    @cached_property
+    def shrunk(self):
+        """Unknowns under that, its line held [mm], shape (unknowns,)."""
+        return self.body.unknowns(self.body.spread.T @ self.shrinkage)
+
     def held(self, times):
         """The same slab, what holds it yielding more or less; nothing is factorised anew.
 
@@ -93,9 +98,10 @@ class CrackedSlab:
         CohesiveCrack
             To be given to `growth` or `at_load`; lengths in [mm].
         """
-        growing = self.shrinkage if growing is None else growing
-        met = crossings(self.mesh, self.line, bars)
-        return cohesive_crack(self.body, law, growing, lasting, met, share)
+        met, moved = crossings(self.mesh, self.line, bars), None
+        if growing is None:
+            growing, moved = self.shrinkage, self.shrunk
+        return cohesive_crack(self.body, law, growing, lasting, met, share, moved)
 
 
 def cracked_slab(mesh, sheet, holds=(), extra=None):

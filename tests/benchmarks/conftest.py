@@ -54,6 +54,11 @@ from crackkit.panels.panel import Panel
 from crackkit.structures.corner_slab import CornerSlab
 
 Panel(CornerSlab(diagonals="16", diagonal_count=3))""",
+    "corner mat": """# the same with a mat besides
+from crackkit.panels.panel import Panel
+from crackkit.structures.corner_slab import CornerSlab
+
+Panel(CornerSlab(diagonals="16", diagonal_count=3, mat="10"))""",
     "plain": """# the usual way with a plain figure: a gauge of the machine, not of the workbook
 import ipywidgets
 from IPython import get_ipython

@@ -31,10 +31,10 @@ HANDLES = {
     "curled": ("loads.0.x", 120),
     "corner": ("decades", 60),
 }
-OURS = tuple(HANDLES)
+OURS, USUAL = tuple(HANDLES), ("plain", "usual")
 AGED = ("ground", "curled", "corner")  # their first slider is the age: few pictures while young
 WAYS = {way: ".ck-range >> nth=0" for way in OURS}
-WAYS |= {"plain": ".noUi-handle", "usual": ".noUi-handle"}
+WAYS |= dict.fromkeys(USUAL, ".noUi-handle")
 # a day more hardly changes a slab that curls: its keys walk the wheel
 KEYED = WAYS | {"curled": ".ck-handle[data-path='loads.0.x']"}
 pytestmark = [pytest.mark.benchmark, pytest.mark.browser]
@@ -42,9 +42,9 @@ pytestmark = [pytest.mark.benchmark, pytest.mark.browser]
 
 def opened(lesson_page, workbook_folder, way):
     page = lesson_page.open(workbook_folder / f"{way}.ipynb").page
-    page.wait_for_selector(".ck-picture svg" if way in OURS else ".jp-OutputArea img")
+    page.wait_for_selector(".jp-OutputArea img" if way in USUAL else ".ck-picture svg")
     page.wait_for_timeout(1500)
-    page_clock.install(page, "ours" if way in OURS else way)
+    page_clock.install(page, way if way in USUAL else "ours")
     return page
 
 
