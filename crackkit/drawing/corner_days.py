@@ -17,19 +17,24 @@ HEAD, FOOT = 46.0, 44.0  # over and under the chart
 
 
 def corner_days(outcome, frame: Frame, view: View) -> list:
-    """Draw the chart, with the age that is looked at as a grip."""
-    days, openings, bare = outcome.cornered.told_openings()
+    """Draw the chart, with the age that is looked at as a grip.
+
+    Its curves take long: where the view has an earlier Outcome they are drawn as they were then.
+    """
+    days, openings, bare = (view.before or outcome).cornered.told_openings()
+    roles = ("outdated", "outdated") if view.before else ("second_line", "now_line")
+    note = _("being worked out …") if view.before else _("as it dries; lines as for the crack")
     limit = outcome.verdict.limit.width
     chart = _chart(outcome, frame, max(float(np.max(bare)), float(np.max(openings))))
     x, y = float(chart.x(outcome.structure.age)), float(chart.y(limit))
     title = _("Widest opening, {unit}").format(unit=unit("width", view.system))
     return [
         Text(frame.left, frame.top + 14, title, "label_bold"),
-        Text(frame.left, frame.top + 31, _("as it dries; lines as for the crack"), "note"),
+        Text(frame.left, frame.top + 31, note, "note"),
         chart.card(),
         *chart.grid("width", view, 4),
-        Polyline(chart.points(days, bare), "second_line"),
-        Polyline(chart.points(days, openings), "now_line"),
+        Polyline(chart.points(days, bare), roles[0]),
+        Polyline(chart.points(days, openings), roles[1]),
         line(chart.left, y, chart.right, y, "capacity"),
         *chart.foot(),
         *_now(outcome, chart, x),

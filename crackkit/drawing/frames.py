@@ -142,12 +142,16 @@ class View:
         Whether it can be dragged.
     width : float or None
         Width of the paper [drawing units], where it is to fit a page; overrides the name.
+    before : Outcome or None
+        An earlier Outcome. What takes long to work out is drawn faintly as it was then, and says
+        so; for a picture that is soon followed by the whole one.
     """
 
     system: str = "SI"
     layout: str = "wide"
     live: bool = True
     width: float | None = None
+    before: object = None
 
 
 def picture_width(view: View) -> float:

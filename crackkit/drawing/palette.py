@@ -160,6 +160,7 @@ def _stroked(c: dict) -> dict:
         "leader": Style(stroke=c["soft"], width=0.9),
         "stretched_line": Style(stroke=c["stretched"], width=2.4),
         "squeezed_line": Style(stroke=c["squeezed"], width=2.4),
+        "outdated": Style(stroke=c["faint"], width=1.8),
         "second_line": Style(stroke=c["soft"], width=1.8, dash="7 3"),
         "limit": Style(stroke=c["ink"], width=2.2),
         "capacity": Style(stroke=c["bad"], width=1.2, dash="5 3"),

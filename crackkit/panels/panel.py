@@ -79,6 +79,7 @@ class Panel:
     ):
         self.first = self.structure = structure
         self.outcome: Outcome = structure.solve()
+        self.drawn = self.outcome  # as a whole
         self.locked, self.draw = locked, draw
         self.preferences = choices or preferences()
         self.watchers: list[Callable[[Panel], None]] = []
@@ -109,7 +110,8 @@ class Panel:
         """Change inputs (path to value in N, mm, MPa); others are drawn back into their ranges."""
         self._take(changes)
 
-    def _take(self, changes: dict) -> None:
+    def _take(self, changes: dict, soon: bool = False) -> None:
+        """Change inputs; `soon` the picture may be one that is finished when nothing moves."""
         structure, moved, items = settled(self.structure, changes)
         if hasattr(structure, "after"):  # some remember what was done to them
             structure = structure.after(self.structure, changes)
@@ -119,9 +121,14 @@ class Panel:
         note = _("Moved along: {inputs}").format(inputs="; ".join(moved)) if moved else ""
         with self.view.hold_sync():
             self.view.error, self.view.note = "", note
-            self._show_step(items)
+            self._show_step(items, self._drawn_before() if soon else None)
         for watcher in self.watchers:
             watcher(self)
+
+    def _drawn_before(self) -> Outcome | None:
+        """The Outcome drawn last as a whole, if parts of the next picture may wait a moment."""
+        takes_long = getattr(self.structure, "takes_long_after", None)
+        return self.drawn if takes_long and takes_long(self.drawn.structure) else None
 
     # -- what the page reports ---------------------------------------------------------------
 
@@ -130,7 +137,7 @@ class Panel:
         message = event.new
         with self.view.hold_sync():
             self.view.done = int(message.get("n", 0))
-            self._take(self._from_page(message))
+            self._take(self._from_page(message), soon=True)
 
     def _from_page(self, message: dict) -> dict:
         changes = {}
@@ -170,6 +177,7 @@ class Panel:
             "save_png": lambda: self._save("png"),
             "save_pdf": lambda: self._save("pdf"),
             "reset": lambda: self._restart(),
+            "finish": lambda: self._show_picture(),
             "show_place": lambda: self._take(open_places.changes(self.outcome, int(value))),
         }
         counts = {count.act: count.changes for count in self.structure.counts}
@@ -242,9 +250,9 @@ class Panel:
         self.rows = ()
         self._show_step(inputs(self.structure))
 
-    def _show_step(self, items) -> None:
+    def _show_step(self, items, before: Outcome | None = None) -> None:
         self._show_controls(items)
-        self._show_picture()
+        self._show_picture(before)
         self.view.open_places = open_places.told(self.outcome, self.system)
         self.view.cautions = [[c.text, c.grave] for c in self.outcome.cautions]
         if self.unfolded:
@@ -257,14 +265,17 @@ class Panel:
             self.view.topics = control_rows.topics(self.structure, self.system, self.locked)
         self.view.values, self.view.bounds = control_rows.standing(items, self.system)
 
-    def _show_picture(self) -> None:
-        view = View(self.system, width=self._width())
+    def _show_picture(self, before: Outcome | None = None) -> None:
+        view = View(self.system, width=self._width(), before=before)
         picture = self.draw(self.outcome, view)
         if self.locked:
             picture = without_handles(picture, self._fast_handles(picture))
         self.view.svg = svg(picture, self._paint_theme())
         self.view.alt = picture.description
         self.view.shown_theme = self._paint_theme()
+        self.view.unfinished = before is not None
+        if before is None:
+            self.drawn = self.outcome
 
     def _fast_handles(self, picture) -> set[str]:
         """Paths of the handles that would change a locked input."""

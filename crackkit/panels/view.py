@@ -107,6 +107,9 @@ class PanelView(PictureWidget):
         Reported by the browser: ``{"n": number, "set": {path: value}, "drag": {path: value}}``.
     done : int
         Number of the last changes that the picture shows.
+    unfinished : bool
+        Whether a part of the picture is as it was before: the page asks for the whole one as soon
+        as nothing else is to be answered.
     refused : int
         Counts refused inputs, so that controls show the value that stands.
     walk : dict
@@ -134,6 +137,7 @@ class PanelView(PictureWidget):
     room = traitlets.Int(0).tag(sync=True)
     changes = traitlets.Dict().tag(sync=True)
     done = traitlets.Int(0).tag(sync=True)
+    unfinished = traitlets.Bool(False).tag(sync=True)
     refused = traitlets.Int(0).tag(sync=True)
     walk = traitlets.Dict().tag(sync=True)
     words = traitlets.Dict().tag(sync=True)

@@ -231,6 +231,10 @@ class CornerSlab:
         asked = {path: value for path, value in changes.items() if path in chosen}
         return replace(self, **{**chosen, **asked})
 
+    def takes_long_after(self, before: "CornerSlab") -> bool:
+        """Whether other ages have to be worked out anew, which only the curve over them tells."""
+        return replace(self, age=before.age) != before
+
     @property
     def slab(self) -> DryingSlab:
         """The slab as it dries."""

@@ -42,7 +42,7 @@ _IDLE = """async patience => {
     await Promise.race([kernel.requestKernelInfo(), rest(end - Date.now())]);
     while (kernel.status !== 'idle' && Date.now() < end) await rest(10);
     await rest(25); // what it told the page comes by another way
-    rounds += 1;
+    rounds = document.querySelector(".ck-picture[aria-busy='true']") ? 0 : rounds + 1;
   }
   return rounds >= 3;
 }"""

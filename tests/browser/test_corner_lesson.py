@@ -23,6 +23,21 @@ def test_the_diagonal_bars_are_dragged_away_from_the_corner(panel):
     assert not panel.error()
 
 
+def test_the_curve_over_the_ages_follows_as_soon_as_nothing_moves(panel):
+    panel.root.locator(".ck-picture").evaluate(
+        """(box) => { window.ckNotes = [];
+          new MutationObserver(() => window.ckNotes.push(box.textContent.includes("worked out …")))
+            .observe(box, {childList: true, subtree: true}); }"""
+    )
+    slider = panel.row("thickness").locator(".ck-range")
+    for _press in range(3):
+        slider.press("ArrowRight")
+    panel.lesson.wait_until_idle()
+    notes = panel.page.evaluate("window.ckNotes")
+    assert notes[0] and not notes[-1]
+    assert panel.root.locator(".ck-picture").get_attribute("aria-busy") == "false"
+
+
 def test_an_arrow_key_moves_them_as_well(panel):
     panel.act("walk_set")  # the walk still stands where the test before left it
     near = _number(panel, "diagonal_off")

@@ -284,3 +284,14 @@ def test_the_sheet_has_four_questions_and_fits_its_page():
 @pytest.mark.parametrize("theme", ["light", "dark", "projector", "print"])
 def test_every_role_has_a_look_in_every_theme(theme):
     assert svg(picture(OUTCOMES["every bar"], WIDE), theme).endswith("</svg>")
+
+
+@pytest.mark.parametrize("name", KNOWN)
+@pytest.mark.parametrize("width", [560.0, 920.0])
+def test_curves_that_are_not_worked_out_yet_stand_as_they_were(name, width):
+    found, earlier = OUTCOMES[name], OUTCOMES["corner"]
+    whole = picture(found, View(width=width))
+    half = picture(found, View(width=width, before=earlier))
+    assert roles(half).count("outdated") == 2 and "outdated" not in roles(whole)
+    assert "being worked out …" in words(half) and "being worked out …" not in words(whole)
+    assert blemishes(half) == [] and off_the_paper(half) == []

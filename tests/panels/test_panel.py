@@ -6,9 +6,12 @@ from crackkit.learning.simple_beam import canteen_beam, walk
 from crackkit.panels.control_rows import topics
 from crackkit.panels.panel import Panel
 from crackkit.panels.preferences import Preferences
+from crackkit.structures.corner_slab import CornerSlab
 from crackkit.structures.fields import inputs
 from crackkit.structures.ground_slab import GroundSlab
 from crackkit.structures.tension_member import TensionMember
+
+WORKING = "being worked out"
 
 
 @pytest.fixture
@@ -205,3 +208,33 @@ def test_a_slider_of_ages_can_run_by_itself():
     }
     assert rows["age"]["runs"] and rows["age"]["bounds"] == [1.0, 3650.0, 1.0]
     assert "runs" not in rows["curing"]
+
+
+def step(panel, n: int, **changes) -> None:
+    panel.view.changes = {"n": n, "set": changes, "drag": {}}
+
+
+def test_what_takes_long_is_drawn_as_before_until_the_page_asks_for_the_whole():
+    panel = Panel(CornerSlab(diagonals="16"))
+    assert not panel.view.unfinished
+    step(panel, 1, thickness=160)
+    assert panel.view.unfinished and WORKING in panel.view.svg
+    panel._on_message(panel.view, {"kind": "act", "name": "finish"}, [])
+    assert not panel.view.unfinished and WORKING not in panel.view.svg
+    assert panel.view.svg == Panel(panel.structure).view.svg
+
+
+def test_another_age_of_a_slab_that_is_known_is_drawn_as_a_whole_at_once():
+    panel = Panel(CornerSlab(diagonals="16"))
+    step(panel, 1, age=90)
+    assert not panel.view.unfinished
+    assert panel.view.svg == Panel(panel.structure).view.svg
+
+
+def test_a_change_that_is_no_move_of_a_hand_is_drawn_as_a_whole():
+    panel = Panel(CornerSlab(diagonals="16"))
+    panel.apply({"thickness": 170.0})
+    assert not panel.view.unfinished
+    step(panel, 1, thickness=180)
+    panel.view.room = 900  # the page has another width
+    assert not panel.view.unfinished and WORKING not in panel.view.svg

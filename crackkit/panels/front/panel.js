@@ -1,5 +1,7 @@
 // A panel: toolbar, picture, controls, messages; one conversation with the kernel.
 
+const STILL = 60; // ms after which a hand has stopped that moved something
+
 function conversation(model) {
   // Changes that the kernel has not answered yet. They are sent together, so that none is lost
   // when the browser merges messages while the kernel is busy.
@@ -36,6 +38,7 @@ function conversation(model) {
     text: (path, text) => say({ kind: "text", path, text }),
     act: (name, value) => say({ kind: "act", name, value }),
     waiting: (path) => pending.has(path),
+    busy: () => pending.size > 0,
   };
 }
 
@@ -133,6 +136,27 @@ function messages(model, root) {
   return { error, note, cautions, more, spoken, off };
 }
 
+// A picture of which a part is outdated is made whole once it is painted and nothing moves.
+function finishing(model, picture, send) {
+  let resting = null;
+
+  function finish() {
+    if (model.get("unfinished") && !send.busy()) send.act("finish");
+  }
+
+  function wait() {
+    picture.setAttribute("aria-busy", model.get("unfinished"));
+    clearTimeout(resting);
+    if (model.get("unfinished")) resting = setTimeout(finish, STILL);
+  }
+  model.on("change:done change:unfinished", wait);
+  wait();
+  return () => {
+    clearTimeout(resting);
+    model.off("change:done change:unfinished", wait);
+  };
+}
+
 function deliver(model) {
   // files and text that the kernel hands out
   model.on("msg:custom", (message, buffers) => {
@@ -162,6 +186,7 @@ function render({ model, el }) {
   el.append(root);
   const off = [
     livePicture(model, picture, send),
+    finishing(model, picture, send),
     controls(model, board, send),
     watchRoom(model, picture),
     watchTheme((seen) => { model.set("seen", seen); model.save_changes(); }),
