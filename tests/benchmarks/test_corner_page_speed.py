@@ -4,12 +4,10 @@ Target on a quiet machine: 80 ms median. On the way there every value is new; on
 count, for on the way back what was worked out may be known still.
 """
 
-import json
-
 import pytest
 
-from crackkit.launch.places import PROJECT
 from tests.benchmarks import page_clock
+from tests.benchmarks.kept import kept
 from tests.benchmarks.test_page_speed import opened, quantile
 from tests.browser.panel_page import PanelPage
 
@@ -28,13 +26,9 @@ SLIDERS = {
 
 @pytest.fixture(scope="module")
 def figures():
-    """Collect what was measured; print and keep it at the end."""
-    kept = {}
-    yield kept
-    folder = PROJECT / "out" / "benchmarks"
-    folder.mkdir(parents=True, exist_ok=True)
-    (folder / "corner_page_speed.json").write_text(json.dumps(kept, indent=2), "utf-8")
-    print("\n" + json.dumps(kept, indent=2))
+    """What was measured."""
+    with kept("corner_page_speed") as found:
+        yield found
 
 
 @pytest.mark.parametrize("path", SLIDERS)
