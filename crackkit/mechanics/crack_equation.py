@@ -66,7 +66,9 @@ class Answer:
         pull = _secant(pull, longer, self.bars, _PULLED)
         opening = tangent * self.opening + (1.0 - tangent) * across
         bars = tangent * self.bars + (1.0 - tangent) * pull
-        return replace(self, opening=opening, bars=bars, coupling=tangent * self.coupling)
+        found = replace(self, opening=opening, bars=bars, coupling=tangent * self.coupling)
+        vars(found).update(active=self.active, _own=self._own)  # these know nothing of slopes
+        return found
 
     @cached_property
     def active(self):
@@ -80,11 +82,16 @@ class Answer:
         return np.concatenate([self.opening[self.torn], self.sliding[self.torn], self.bars])
 
     @cached_property
+    def _own(self):
+        """Move of these for forces of 1 N on them [mm/N]."""
+        if len(self.active) == len(self.compliance):
+            return self.compliance
+        return self.compliance[self.active[:, None], self.active]
+
+    @cached_property
     def _inner(self):
         """The equation of these unknowns alone, its rows and columns exchanged [-]."""
-        own, k = self.compliance, len(self.torn)
-        if len(self.active) < len(own):
-            own = own[self.active[:, None], self.active]
+        own, k = self._own, len(self.torn)
         inner = self._stiff[:, None] * own  # the compliance is symmetric
         inner[:k] += self.coupling[self.torn, None] * own[k : 2 * k]
         inner.reshape(-1)[:: len(inner) + 1] += 1.0

@@ -21,12 +21,15 @@ def test_one_picture_shows_in_the_colours_of_the_page_and_at_its_size(lesson, th
         "async theme => { await jupyterapp.commands.execute('apputils:change-theme', {theme}); }"
     )
     page.evaluate(change, f"JupyterLab {theme}")
+    # two themes in quick succession, and JupyterLab takes its curtain away twice
+    page.locator("#jupyterlab-splash").wait_for(state="detached")
     dark = "false" if theme == "Dark" else "true"
     page.wait_for_function("dark => document.body.dataset.jpThemeLight === dark", arg=dark)
     page.locator(".ck-still").first.scroll_into_view_if_needed()
     lesson.screenshot(f"answer_{theme}_{width}")
     shown = page.evaluate(_SHOWN)
     page.evaluate(change, "JupyterLab Light")
+    page.locator("#jupyterlab-splash").wait_for(state="detached")
     assert len(shown) >= 5
     for pictures in shown:
         assert len(pictures) == 1

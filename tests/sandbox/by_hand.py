@@ -50,15 +50,15 @@ def worked_out(row) -> Read:
     """What the formula gives, and how far the digits that the numbers lack could shift it."""
     numbers = dict(zip(letters_of(row), put_in(row), strict=True))
     result = _evaluated(row, numbers)
-    shifts = [
-        max(
-            abs(_evaluated(row, numbers | {name: x + d}) - result)
-            for d in (half_of(x), -half_of(x))
-        )
-        for name, x in numbers.items()
-        if x
-    ]
+    shifts = [_shift(row, numbers, name, result) for name, x in numbers.items() if x]
     return Read(result, sum(shifts))
+
+
+def _shift(row, numbers: dict, name: str, result: float) -> float:
+    """How far the digits that one number lacks could shift the result, where a formula has one."""
+    x = numbers[name]
+    near = [_evaluated(row, numbers | {name: x + d}) for d in (half_of(x), -half_of(x))]
+    return max(abs(each - result) for each in near if not math.isnan(each))
 
 
 def values_of(row) -> list[Read]:
@@ -67,7 +67,9 @@ def values_of(row) -> list[Read]:
 
 
 def _evaluated(row, numbers: dict) -> float:
-    return float(eval(formula_of(row), {"__builtins__": {}}, WORDS | numbers))
+    """What a formula gives; not a number where it asks for a root of less than nothing."""
+    found = eval(formula_of(row), {"__builtins__": {}}, WORDS | numbers)
+    return math.nan if isinstance(found, complex) else float(found)
 
 
 def half_of(number: float) -> float:

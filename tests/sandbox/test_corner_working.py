@@ -4,7 +4,7 @@ from dataclasses import replace
 from itertools import groupby
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 
 from crackkit.sandbox.working import working
 from crackkit.structures.corner_slab import CornerSlab
@@ -94,6 +94,7 @@ def test_every_number_of_the_working_follows_from_those_above_it(name, system):
 
 @settings(max_examples=10, deadline=None)
 @given(corner_slabs())
+@example(CornerSlab(age=1.0 + 2e-16, curing=1.0, model="ACI"))  # hardly after its curing
 def test_and_so_it_does_for_any_slab(slab):
     check(rows_of(slab, "US"))
 
