@@ -97,7 +97,7 @@ def test_a_step_of_a_load_leaves_most_of_the_picture_alone(page):
     more = settled(floor, {"dead_load": 1.02 * floor.dead_load})[0]
     first, second = drawn(floor), drawn(more)
     _all_new, kept = page.evaluate(FOLLOWED, [first, second])
-    assert kept > 0.6 * page.evaluate("document.querySelectorAll('svg > *').length")
+    assert kept > 0.9 * page.evaluate("document.querySelectorAll('svg > *').length")
 
 
 PARTS = [
@@ -105,6 +105,11 @@ PARTS = [
     '<text x="1">12 &lt; 13 / &gt;</text>',
     '<g class="ck-handle"><g><circle r="2"/></g><text>a/</text></g>',
     '<g class="ck-handle"><g><circle r="3"/></g><text>a/</text></g>',
+    '<g class="ck-handle"><g><circle r="3" cx="1"/></g><text>a/</text></g>',
+    '<g><rect x="1" data-hint="a &amp; b"/><rect x="2" data-hint="c"/></g>',
+    '<g><rect x="1" data-hint="a"/><rect x="2" data-hint="d"/></g>',
+    '<g><rect x="4" data-hint="a"/><g><g><rect x="2" data-hint="d"/></g></g></g>',
+    '<g><rect x="4" data-hint="a"/><g><g><rect x="3" data-hint="d f"/></g></g></g>',
     "<g></g>",
     "<title>more</title>",
 ]
@@ -119,4 +124,4 @@ def test_parts_may_come_go_return_and_change_places(seed, page):
     ]
     kept = page.evaluate(FOLLOWED, drawings)
     assert isinstance(kept, list), kept
-    assert sum(kept) > 60
+    assert sum(kept) > 30

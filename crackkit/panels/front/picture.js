@@ -153,7 +153,13 @@ function hintLine(box) {
 
   function offer(hints) {
     place = Math.min(place, Math.max(hints.length - 1, 0));
-    hints.forEach((hint, k) => { hint.setAttribute("tabindex", k === place ? "0" : "-1"); });
+    hints.forEach((hint, k) => {
+      hint.setAttribute("tabindex", k === place ? "0" : "-1");
+      if (k !== place && hint.hasAttribute("role")) {
+        hint.removeAttribute("role");
+        hint.removeAttribute("aria-label");
+      }
+    });
     hints[place]?.setAttribute("role", "img");
     hints[place]?.setAttribute("aria-label", hints[place].dataset.hint);
   }

@@ -1,5 +1,6 @@
 // Brings the drawing in a box up to date. From one step to the next most of a picture stays as it
-// is: only the parts written differently are made anew, for the page takes long to lay out words.
+// is, and of the rest most parts have other numbers only: these are changed in place. Only what is
+// written differently is made anew, for the page takes long to lay out words.
 
 function renewing(box, before) {
   let shown = { opening: null, parts: [] };
@@ -34,6 +35,11 @@ function inParts(svg) {
 function renew(drawing, shown, wanted) {
   const nodes = [...drawing.childNodes];
   const kept = whatStays(shown, wanted);
+  if (shown.length === wanted.length) {
+    wanted.forEach((part, k) => {
+      if (kept[k] === null && changed(nodes[k], shown[k], part)) kept[k] = k;
+    });
+  }
   const made = drawn(wanted.filter((_part, k) => kept[k] === null));
   let [place, fresh] = [0, 0];
   for (const stays of kept) {
@@ -44,6 +50,31 @@ function renew(drawing, shown, wanted) {
     }
   }
   while (place < nodes.length) nodes[place++].remove();
+}
+
+// Changes the attributes of a part in place, if nothing but their values differs; tells whether.
+function changed(node, shown, wanted) {
+  const [before, after] = [shown.split('"'), wanted.split('"')]; // every second piece is a value
+  if (before.length !== after.length) return false;
+  const others = [];
+  for (let k = 0; k < after.length; k += 1) {
+    if (before[k] === after[k]) continue;
+    if (k % 2 === 0 || after[k].includes("&")) return false; // other words; a sign that is spelled
+    others.push(k);
+  }
+  const elements = [node, ...node.getElementsByTagName("*")];
+  let [element, from] = [-1, 0];
+  for (const k of others) {
+    for (; from < k; from += 2) element += opened(after[from]);
+    const name = after[k - 1].slice(after[k - 1].lastIndexOf(" ") + 1, -1);
+    elements[element].setAttribute(name, after[k]);
+  }
+  return true;
+}
+
+// How many elements are opened in a piece of what is written between values.
+function opened(piece) {
+  return piece.split("<").length - piece.split("</").length;
 }
 
 // For each wanted part the place of the shown one that is written the same, or null; in order.
