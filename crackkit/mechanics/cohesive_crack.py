@@ -72,7 +72,7 @@ class CohesiveCrack:
     pull: BarForces = field(repr=False)
     softer: "CohesiveCrack | None" = field(default=None, repr=False)
 
-    @property
+    @cached_property
     def count(self):
         """Nodes of the line [-]."""
         return len(self.body.area)

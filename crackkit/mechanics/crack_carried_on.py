@@ -61,11 +61,15 @@ def carried_on(crack, load, before):
 
 
 class _Stand(NamedTuple):
-    """Where a crack stands [mm], what is left over there [mm], and how its forces answer."""
+    """Where a crack stands [mm], what is left over there [mm], and how its forces answer.
+
+    `push` is what is left over as forces that would hold it there [N], where it is known.
+    """
 
     q: np.ndarray
     left: np.ndarray
     answer: Answer
+    push: np.ndarray | None = None
 
 
 def _stand(crack, load, q, before):
@@ -91,20 +95,21 @@ def _gone(crack, load, before, here):
         return None
     for _cut in range(_CUTS):
         there = _stand(crack, load, here.q + share * move, before)
-        rise = (crack.stiffness @ there.left) @ move
+        push = crack.stiffness @ there.left
+        rise = push @ move
         if rise <= -_UPHILL * slope:
             break
         share *= min(max(slope / (slope - rise), _SHORTER[0]), _SHORTER[1])
-    return there
+    return there._replace(push=push)
 
 
 def _downhill(crack, here):
     """A move [mm], how much energy it costs to begin with [N mm], and how much of it to go."""
-    out_of_balance = crack.stiffness @ here.left
+    push = crack.stiffness @ here.left if here.push is None else here.push
     for tangent in _TANGENTS:
         answer = here.answer if tangent == 1.0 else here.answer.stiffer(tangent)
         move = answer.move(-here.left)
-        slope = out_of_balance @ move
+        slope = push @ move
         if slope < 0.0:
             break
     whole = _widest(crack, here.q) / abs(move[: crack.count]).max()

@@ -13,10 +13,13 @@ INSTALL = """(way) => {
   window.addEventListener('keydown', () => clock.keys.push(performance.now()), true);
   window.addEventListener('pointerup', () => { clock.released = performance.now(); }, true);
   if (way === 'ours') {
-    // parts of the drawing are made anew, or all of it; the line of a hint does not count
-    const drawn = (record) => record.target.closest('svg') || record.target.querySelector('svg');
+    // parts of the drawing are changed or made anew, or all of it; the line of a hint does not
+    // count, nor how a grip looks while it is held
+    const drawn = (record) => record.attributeName !== 'class'
+      && (record.target.closest('svg') || record.target.querySelector('svg'));
+    const watched = {childList: true, subtree: true, attributes: true};
     new MutationObserver((records) => { if (records.some(drawn)) shown(); })
-      .observe(document.querySelector('.ck-picture'), {childList: true, subtree: true});
+      .observe(document.querySelector('.ck-picture'), watched);
   } else {
     document.addEventListener('load', (e) => { if (e.target.tagName === 'IMG') shown(); }, true);
   }
