@@ -135,6 +135,7 @@ class Panel:
     @guarded
     def _on_changes(self, event) -> None:
         message = event.new
+        _before = self.outcome, self.drawn  # let go once the picture is on its way: it takes time
         with self.view.hold_sync():
             self.view.done = int(message.get("n", 0))
             self._take(self._from_page(message), soon=True)
