@@ -26,6 +26,9 @@ INSTALL = """(way) => {
 }"""
 
 
+HELD = 80.0  # ms that a finger rests on a key
+
+
 def install(page, way: str) -> None:
     """Start the clock of a page that shows one way."""
     page.evaluate(INSTALL, way)
@@ -40,12 +43,13 @@ def step_times(page, presses: int, pause: float = 150.0) -> list[float]:
     """Press a key again and again, with a pause for each picture; give the times [ms].
 
     Half of the way there, and back: no range is so short that it would end on the way. Nothing is
-    asked of the page meanwhile: a page that is asked questions paints later.
+    asked of the page meanwhile: a page that is asked questions paints later. A key is held as long
+    as a finger holds it: let go at once, it would be in the way of the picture.
     """
     before = page.evaluate("[window.ckClock.keys.length, window.ckClock.painted.length]")
     for press in range(presses):
-        page.keyboard.press("ArrowRight" if press < presses / 2 else "ArrowLeft")
-        page.wait_for_timeout(pause)
+        page.keyboard.press("ArrowRight" if press < presses / 2 else "ArrowLeft", delay=HELD)
+        page.wait_for_timeout(pause - HELD)
     page.wait_for_timeout(3 * pause)
     keys, painted = page.evaluate("[window.ckClock.keys, window.ckClock.painted]")
     return [
