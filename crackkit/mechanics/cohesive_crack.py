@@ -14,6 +14,8 @@ import numpy as np
 from crackkit.mechanics.bars_across_crack import BarForces, bar_forces
 from crackkit.mechanics.cohesive_faces import face_stress, spent
 
+_ALIKE = 1e-5  # of the greatest pivot; bars that can be told apart leave more
+
 
 @dataclass(frozen=True, eq=False)
 class Held:
@@ -59,7 +61,7 @@ class CohesiveCrack:
         Answers of the body [mm, N].
     pull : BarForces
         What the bars answer.
-    softer : CohesiveCrack, optional
+    unit : CohesiveCrack, optional
         The same line and bars in a body ``held.softer`` times as soft: what is known of that one
         need not be worked out anew.
     """
@@ -70,7 +72,7 @@ class CohesiveCrack:
     bars: tuple
     held: Held
     pull: BarForces = field(repr=False)
-    softer: "CohesiveCrack | None" = field(default=None, repr=False)
+    unit: "CohesiveCrack | None" = field(default=None, repr=False)
 
     @cached_property
     def count(self):
@@ -80,20 +82,27 @@ class CohesiveCrack:
     @cached_property
     def compliance(self):
         """Opening, sliding and elongations for forces of 1 N [mm/N], shape (2 p + bars,) twice."""
-        if self.softer:
-            return self.softer.compliance / self.held.softer
+        if self.unit:
+            return self.unit.compliance / self.held.softer
         x = self.held.pulled / self.held.softer
         across = self.body.jumps @ x
         return np.block([[self.body.compliance, across], [across.T, self.held.rows @ x]])
 
     @cached_property
     def stiffness(self):
-        """The compliance inverted: forces for moves of 1 mm [N/mm], the same shape."""
+        """The compliance inverted: forces for moves of 1 mm [N/mm], the same shape.
+
+        Bars that lie in one place move alike: what tells them apart takes no force here.
+        """
         from scipy.linalg.lapack import dpotrf, dtrtri
 
-        if self.softer:
-            return self.softer.stiffness * self.held.softer
-        half, _fault = dtrtri(dpotrf(self.compliance)[0])
+        if self.unit:
+            return self.unit.stiffness * self.held.softer
+        half, fault = dpotrf(self.compliance)
+        pivots = np.diag(half)
+        if fault or pivots.min() < _ALIKE * pivots.max():
+            return np.linalg.pinv(self.compliance, rcond=_ALIKE**2, hermitian=True)
+        half, _fault = dtrtri(half)
         return half @ half.T
 
     @cached_property

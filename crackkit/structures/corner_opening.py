@@ -210,7 +210,7 @@ def in_concrete(unit: CohesiveCrack, matter: Matter, laid, loads, share=1.0) -> 
     met, pull = _pulling(unit, laid, matter.strength, matter.yield_strength)
     whole = np.broadcast_to(np.asarray(share, dtype=float), body.area.shape)
     held = Held(unit.held.rows, unit.held.loads, loaded, unit.held.pulled, scale)
-    return CohesiveCrack(body, matter.law, whole, met, held, pull, softer=unit)
+    return CohesiveCrack(body, matter.law, whole, met, held, pull, unit=unit)
 
 
 @lru_cache(maxsize=48)

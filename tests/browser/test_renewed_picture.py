@@ -2,6 +2,7 @@
 
 import random
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 
@@ -118,10 +119,11 @@ PARTS = [
 @pytest.mark.parametrize("seed", range(5))
 def test_parts_may_come_go_return_and_change_places(seed, page):
     chance = random.Random(seed)
-    drawings = [
-        f'<svg viewBox="0 0 9 9">{"".join(chance.choices(PARTS, k=chance.randint(0, 9)))}</svg>'
-        for _again in range(60)
-    ]
+    parts = [chance.choices(PARTS, k=chance.randint(0, 9)) for _again in range(60)]
+    drawings = [f'<svg viewBox="0 0 9 9">{"".join(each)}</svg>' for each in parts]
     kept = page.evaluate(FOLLOWED, drawings)
     assert isinstance(kept, list), kept
-    assert sum(kept) > 30
+    for (before, now), count in zip(pairwise(parts), kept[1:], strict=True):
+        if len(before) == len(now):
+            assert count >= sum(a == b for a, b in zip(before, now, strict=True))
+    assert sum(kept) > 0

@@ -51,6 +51,17 @@ def test_concrete_that_has_grown_stronger_since_keeps_what_was_torn(slab):
     assert at_load(old, 45e-6).q[: old.count].max() < 0.2 * mouth  # had it been as strong before
 
 
+@pytest.mark.parametrize("bars", [2, 3])
+@pytest.mark.parametrize("apart", [0.0, 1e-7])
+def test_bars_that_lie_in_one_place_stop_nobody(slab, bars, apart):
+    """Their elongations are one and the same, so the compliance has no inverse."""
+    crack = slab.crack(BRITTLE, [diagonal(60.0 + apart * k) for k in range(bars)])
+    found = at_load(crack, 30e-6)
+    for strain in (60e-6, 150e-6, 400e-6):
+        found = carried_on(crack, strain, found)
+        assert found.q == pytest.approx(at_load(crack, strain).q, rel=5e-3, abs=2e-4)
+
+
 def test_a_joint_opens_as_if_it_had_never_stood_anywhere(slab):
     crack = slab.crack(BRITTLE, share=cut_before(slab.line, np.inf))
     whole = carried_on(crack, 200e-6, at_load(crack, 100e-6))
